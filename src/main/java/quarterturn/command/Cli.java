@@ -13,7 +13,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
+import picocli.CommandLine.Option;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.store.Settings;
@@ -57,6 +59,12 @@ public final class Cli extends Placed {
   static final int USAGE = 2;
 
   @Mixin private final Looks looks = new Looks();
+
+  @Option(
+      names = "--role",
+      paramLabel = "ROLE",
+      description = "For what home begins: beginner or technician; else as your settings say.")
+  private @Nullable Role role;
 
   private Cli() {}
 
@@ -168,7 +176,12 @@ public final class Cli extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    return new Home(sessions(), looks, where.said(Settings.Key.values())).open();
+    return new Home(
+            sessions(),
+            looks,
+            role == null ? where.role() : role,
+            where.said(Settings.Key.values()))
+        .open();
   }
 
   /** Gives each command its clock and the user's folders, since nothing here is global. */

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -13,10 +14,13 @@ import picocli.CommandLine.Option;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.DueCalendar;
 import quarterturn.report.DueList;
+import quarterturn.script.WorkJson;
 import quarterturn.session.Due;
+import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 
-/** {@code due}, {@code due --json} and {@code due --ics [FILE]}. */
+/** {@code due}, {@code due --json}, {@code due --lines} and {@code due --ics [FILE]}. */
 @Command(
     name = "due",
     description = {
@@ -29,6 +33,12 @@ final class DueCommand extends Placed {
   static final class Shape {
     @Option(names = "--json", description = "One JSON object.")
     boolean json;
+
+    @Option(
+        names = "--lines",
+        description =
+            "The state of every unfinished session, one JSON object a line, for programs.")
+    boolean lines;
 
     @Option(
         names = "--ics",
@@ -47,15 +57,30 @@ final class DueCommand extends Placed {
   @Override
   public Integer call() throws IOException, UnreadableException {
     Instant now = clock.instant();
+    if (shape != null && shape.lines) {
+      return print(states());
+    }
     List<Due> dues = sessions().dues(now);
     if (shape != null && shape.ics != null) {
       calendar(DueCalendar.toCome(dues, now), shape.ics);
     } else if (shape != null && shape.json) {
       print(List.of(DueList.json(dues, now)));
     } else {
-      print(DueList.lines(dues, now, new Dates(clock.getZone()), where.program()));
+      print(
+          DueList.lines(
+              dues, where.store().tickets(), now, new Dates(clock.getZone()), where.program()));
     }
     return 0;
+  }
+
+  /** The state of every unfinished session, the most pressing first. */
+  private List<String> states() throws IOException, UnreadableException {
+    Sessions sessions = sessions();
+    List<String> lines = new ArrayList<>();
+    for (Work work : sessions.unfinished(null)) {
+      lines.add(WorkJson.of(work, sessions.place(work), new Dates(clock.getZone())));
+    }
+    return lines;
   }
 
   /** Writes the calendar's bytes unchanged, whatever encoding the terminal has. */

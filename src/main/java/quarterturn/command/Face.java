@@ -22,6 +22,7 @@ import quarterturn.session.store.OpeningDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.WhichInstrument;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 
 /** An open face: it asks and plays everything at one terminal or pipe until it is closed. */
@@ -99,19 +100,18 @@ interface Face extends Closeable {
     if (instrument == null) {
       return play(sessions, beginning);
     }
-    List<HomeDialogue.Item> unfinished =
+    List<Work> unfinished = sessions.unfinished(instrument);
+    if (unfinished.isEmpty()) {
+      return play(sessions, beginning);
+    }
+    List<HomeDialogue.Item> items =
         HomeItems.of(
-            sessions.store().sessions().stream()
-                .filter(one -> instrument.equals(one.instrument()))
-                .toList(),
+            unfinished,
             List.of(),
             beginning.library().results()::title,
             sessions.clock().instant(),
             new Dates(sessions.clock().getZone()));
-    if (unfinished.isEmpty()) {
-      return play(sessions, beginning);
-    }
-    GoOnDialogue which = new GoOnDialogue(instrument, unfinished);
+    GoOnDialogue which = new GoOnDialogue(instrument, items, GoOnDialogue.counting(unfinished));
     Dialogue.End end = ask(which);
     if (end != Dialogue.End.ANSWERED) {
       return end.status();

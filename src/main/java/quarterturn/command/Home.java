@@ -5,10 +5,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.condition.Role;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -23,31 +23,42 @@ import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.OwnProcedure;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
 
 /**
  * The home view: unfinished sessions, what is due, and a start.
  *
+ * @param role of who begins something where no role is typed with it
  * @param said what the file of settings sets, in a line, or none
  */
-record Home(Sessions sessions, Looks looks, List<String> said) {
+record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
   /** Shows it until it is left: at a terminal, what was begun from it leads back to it. */
   int open() throws IOException, UnreadableException, InterruptedException {
     try (Face face = looks.faces(sessions.clock().getZone()).open()) {
-      while (true) {
-        HomeDialogue dialogue = dialogue();
-        face.underHome(false);
-        Dialogue.End end = face.ask(dialogue);
-        if (end != Dialogue.End.ANSWERED) {
-          return end.status();
-        }
-        face.underHome(true);
-        int status = begun(face, dialogue.choice());
-        boolean over = dialogue.choice() instanceof HomeDialogue.Choice.Quit;
-        if (over || status == ExitStatus.INTERRUPTED || !Faces.atATerminal()) {
-          return status;
-        }
+      return open(face, Faces.atATerminal());
+    }
+  }
+
+  /**
+   * Shows it on a face until it is left.
+   *
+   * @param again whether what was begun from it leads back to it
+   */
+  int open(Face face, boolean again) throws IOException, UnreadableException, InterruptedException {
+    while (true) {
+      HomeDialogue dialogue = dialogue();
+      face.underHome(false);
+      Dialogue.End end = face.ask(dialogue);
+      if (end != Dialogue.End.ANSWERED) {
+        return end.status();
+      }
+      face.underHome(true);
+      int status = begun(face, dialogue.choice());
+      boolean over = dialogue.choice() instanceof HomeDialogue.Choice.Quit;
+      if (over || status == ExitStatus.INTERRUPTED || !again) {
+        return status;
       }
     }
   }
@@ -59,7 +70,12 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     } else if (choice instanceof HomeDialogue.Choice.Begin begin) {
       return face.start(
           sessions,
-          new Sessions.Wish(begin.procedure(), begin.instrument(), null, null, begin.role()));
+          new Sessions.Wish(
+              begin.procedure(),
+              begin.instrument(),
+              null,
+              null,
+              begin.role() == Role.BEGINNER ? role : begin.role()));
     } else if (choice instanceof HomeDialogue.Choice.Rehearse rehearse) {
       return rehearsed(face, rehearse.watch());
     }
@@ -69,7 +85,9 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
   /** Plays a rehearsal: a neck with too much relief to watch, any simulated neck to practise on. */
   private int rehearsed(Face face, boolean watch)
       throws IOException, UnreadableException, InterruptedException {
-    Practice practice = Practice.usual(sessions);
+    Practice practice =
+        new Practice(
+            sessions, sessions.named(null), Practice.USUAL_KIND, Practice.USUAL_STYLE, role);
     if (!watch) {
       return face.play(practice.on(new Random().nextInt(Practice.NUMBERED)), null);
     }
@@ -77,31 +95,19 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     return face.watch(new Player(bench, bench::truth, 1));
   }
 
-  /**
-   * The home view's dialogue, for which the sessions and the user's own procedures are read once.
-   */
+  /** The home view's dialogue, for which the user's own procedures are read once. */
   private HomeDialogue dialogue() throws IOException, UnreadableException {
-    Instant now = sessions.clock().instant();
     Library rules = sessions.rules();
-    Limits.Rechecks rechecks = rules.limits().rechecks();
-    List<Store.Glance> glances = sessions.store().sessions();
-    Set<String> instruments = sessions.store().instrumentNames();
-    List<Due> dues = Dues.of(glances, instruments, rechecks, now);
-    List<HomeDialogue.Item> begun =
-        HomeItems.of(
-            glances,
-            Dues.pressing(dues, rechecks, now),
-            rules.results()::title,
-            now,
-            new Dates(sessions.clock().getZone()));
+    OnRecord past = new OnRecord(sessions, rules);
     return new HomeDialogue(
         said,
-        begun,
+        past.begun(),
         rules.results(),
         OwnProcedure.in(sessions.own(), rules.results()),
-        instruments.stream().sorted().toList(),
+        sessions.store().instrumentNames().stream().sorted().toList(),
+        sessions.store().tickets(),
         this::prove,
-        new OnRecord(sessions, rules));
+        past);
   }
 
   /** Refuses a choice whose procedure can't be found or has a fault, while there are others. */
@@ -130,15 +136,29 @@ record Home(Sessions sessions, Looks looks, List<String> said) {
     public List<String> all() throws IOException {
       List<SessionList.Row> rows = new ArrayList<>();
       for (Store.Glance glance : sessions.store().sessions()) {
-        rows.add(LogCommand.row(sessions.store(), glance));
+        rows.add(LogCommand.row(sessions.store(), glance, sessions.clock().instant(), dates()));
       }
       return SessionList.sentences(rows, rules.results(), dates());
     }
 
     @Override
+    public List<HomeDialogue.Item> begun() throws IOException {
+      Instant now = sessions.clock().instant();
+      Limits.Rechecks rechecks = rules.limits().rechecks();
+      Store store = sessions.store();
+      List<Store.Glance> glances = store.sessions();
+      List<Due> dues = Dues.of(glances, store.instrumentNames(), rechecks, now);
+      return HomeItems.of(
+          Work.of(glances, store.tickets(), now),
+          Dues.pressing(dues, rechecks, now),
+          rules.results()::title,
+          now,
+          dates());
+    }
+
+    @Override
     public List<String> history(String instrument) throws IOException {
-      return InstrumentHistory.told(sessions.store(), rules, instrument, notice -> {})
-          .lines(dates());
+      return InstrumentHistory.told(sessions, rules, instrument, notice -> {}).lines(dates());
     }
 
     @Override

@@ -13,7 +13,9 @@ import quarterturn.procedure.kind.Kind;
 import quarterturn.report.InstrumentFacts;
 import quarterturn.report.InstrumentPages;
 import quarterturn.report.SessionList;
+import quarterturn.session.Dialogue;
 import quarterturn.session.Instrument;
+import quarterturn.session.store.ForgetDialogue;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
 
@@ -29,7 +31,8 @@ final class InstrumentCommand extends Timed implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Say what to do: instrument list, or instrument show, add, edit or history and a NAME.");
+        "Say what to do: instrument list, or instrument show, add, edit, history or forget"
+            + " and a NAME.");
   }
 
   @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists your instruments.")
@@ -62,12 +65,37 @@ final class InstrumentCommand extends Timed implements Runnable {
             facts, sessions(store, instrument.name()), new Dates(clock.getZone())));
   }
 
+  @Command(
+      name = "forget",
+      mixinStandardHelpOptions = true,
+      description = {
+        "Removes an instrument's ticket and customer, which stand in its file alone. The instrument",
+        "and its sessions stay."
+      })
+  int forget(@Mixin Where where, @Parameters(paramLabel = "NAME") String name)
+      throws IOException, InterruptedException {
+    Store store = where.store();
+    Instrument instrument = store.instrument(name);
+    ForgetDialogue dialogue = new ForgetDialogue(instrument);
+    if (dialogue.known().isEmpty()) {
+      return print(List.of(instrument.name() + " has no ticket and no customer on record."));
+    }
+    try (Face face = Faces.asking(false, clock.getZone())) {
+      Dialogue.End end = face.ask(dialogue);
+      if (end == Dialogue.End.ANSWERED && dialogue.sure()) {
+        store.replace(instrument.forgotten());
+        face.tell(dialogue.done());
+      }
+      return end.status();
+    }
+  }
+
   /** The sessions of an instrument, oldest first. */
-  private static List<SessionList.Row> sessions(Store store, String instrument) throws IOException {
+  private List<SessionList.Row> sessions(Store store, String instrument) throws IOException {
     List<SessionList.Row> rows = new ArrayList<>();
     for (Store.Glance glance : store.sessions()) {
       if (instrument.equals(glance.instrument())) {
-        rows.add(0, LogCommand.row(store, glance));
+        rows.add(0, LogCommand.row(store, glance, clock.instant(), new Dates(clock.getZone())));
       }
     }
     return rows;

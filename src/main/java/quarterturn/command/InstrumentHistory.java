@@ -1,6 +1,7 @@
 package quarterturn.command;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,9 @@ import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Neck;
 import quarterturn.session.engine.Story;
+import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 
 /** {@code instrument history NAME}. */
@@ -44,26 +47,32 @@ final class InstrumentHistory extends Placed {
    * What is known of an instrument, and of how its neck answers.
    *
    * @param stops why its rod is not turned, until a repairer's finding is on record
+   * @param open its unfinished sessions
    */
   record Told(
       List<Carried.Stop> stops,
+      List<Work> open,
       ReadingHistory history,
       @Nullable Window window,
       @Nullable Known known,
       Calibration came,
       Calibration all) {
     List<String> lines(Dates dates) {
-      return HistoryReport.lines(history, stops, window, known, came, all, dates);
+      List<String> lines =
+          new ArrayList<>(HistoryReport.lines(history, stops, window, known, came, all, dates));
+      lines.addAll(HistoryReport.open(open, dates));
+      return lines;
     }
   }
 
   @Override
   public Integer call() throws IOException, UnreadableException {
-    Told told = told(where.store(), sessions().rules(), name, this::notice);
+    Told told = told(sessions(), sessions().rules(), name, this::notice);
+    Dates dates = new Dates(clock.getZone());
     return print(
         json
             ? List.of(HistoryJson.of(told.history(), told.known(), told.came(), told.all()))
-            : told.lines(new Dates(clock.getZone())));
+            : told.lines(dates));
   }
 
   /**
@@ -71,8 +80,9 @@ final class InstrumentHistory extends Placed {
    *
    * @param notices takes a sentence for each record that can't be read in whole
    */
-  static Told told(Store store, Library rules, String name, Consumer<String> notices)
+  static Told told(Sessions of, Library rules, String name, Consumer<String> notices)
       throws IOException {
+    Store store = of.store();
     Instrument instrument = store.instrument(name);
     Kind kind = rules.kinds().get(instrument.kind());
     Calibration came = Calibration.NONE;
@@ -94,7 +104,14 @@ final class InstrumentHistory extends Placed {
         kind == null
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
-    return new Told(stops, history, window(instrument, kind), known, came, all);
+    return new Told(
+        stops,
+        of.unfinished(instrument.name()),
+        history,
+        window(instrument, kind),
+        known,
+        came,
+        all);
   }
 
   /** How often a neck did what was expected. */

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.lesson.Plan;
+import quarterturn.lesson.store.LessonFolder;
 import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.teacher.Desk;
 import quarterturn.lesson.teacher.DeskDialogue;
@@ -21,6 +24,7 @@ import quarterturn.report.lesson.SheetFolder;
 import quarterturn.report.lesson.StepTitles;
 import quarterturn.session.Names;
 import quarterturn.unit.Dates;
+import quarterturn.unit.Printable;
 
 /** {@code lesson desk FOLDER}: the teacher's view of every bench. */
 @Command(
@@ -58,11 +62,37 @@ final class LessonDesk extends Placed {
                 folder,
                 called,
                 LessonSheets.of(
-                    plan, logs, saddles, titles, List.of(LessonFormat.values()), dates));
+                    plan,
+                    logs,
+                    saddles,
+                    titles,
+                    List.of(LessonFormat.values()),
+                    dates,
+                    LessonCommand.turned(folder, plan, logs, sessions())));
+    Faces faces = looks.faces(zone);
+    int status;
+    boolean ended;
     try (Desk desk = Desk.open(folder, called, clock, sheets, titles.titles());
-        Face face = looks.faces(zone).open()) {
-      return face.desk(new DeskDialogue(desk));
+        Face face = faces.open()) {
+      status = face.desk(new DeskDialogue(desk));
+      ended = desk.sight().ended();
     }
+    if (ended && faces.kind() != Faces.Kind.SCRIPT) {
+      print(toSetBack());
+    }
+    return status;
+  }
+
+  /** What is typed to set the real necks back that the lesson has turned. */
+  private List<String> toSetBack() throws IOException, UnreadableException {
+    Plan plan = PlanFile.in(folder);
+    List<List<String>> necks =
+        LessonCommand.turned(folder, plan, LessonFolder.read(folder).logs(), sessions());
+    List<String> lines = new ArrayList<>();
+    for (List<String> neck : necks == null ? List.<List<String>>of() : necks) {
+      lines.add("Set back " + Printable.of(neck.get(0)) + " (" + neck.get(1) + "): " + neck.get(2));
+    }
+    return lines;
   }
 
   /** What a desk is called that nobody named: as earlier versions called it where they began it. */

@@ -92,10 +92,11 @@ final class LessonJoin extends Placed {
     String name = called.name();
     try (LessonBench lesson = LessonBench.at(file, plan.level())) {
       String welcome = BenchName.welcome(plan, name, lesson.lesson());
-      come(lesson, name, named);
-      Sessions sessions =
-          new Sessions(Store.at(folder.resolve(file.writer())), sessions().own(), clock);
-      StoredSessions stored = new StoredSessions(sessions, plan, BenchName.setup(plan, name));
+      come(lesson, plan, name, named);
+      Path data = StoredSessions.folder(folder, plan, file.writer(), name);
+      Sessions sessions = new Sessions(Store.at(data), sessions().own(), clock);
+      boolean own = data.endsWith(file.writer());
+      StoredSessions stored = new StoredSessions(sessions, plan, BenchName.setup(plan, name), own);
       try (LessonSession session = new LessonSession(lesson, plan, folder, clock, stored)) {
         return face.lesson(session, again(name), welcome);
       }
@@ -110,12 +111,13 @@ final class LessonJoin extends Placed {
         .typed("lesson join " + Program.word(folder.toString()) + " --bench " + name);
   }
 
-  private void come(LessonBench lesson, String name, List<String> named) throws IOException {
+  private void come(LessonBench lesson, Plan plan, String name, List<String> named)
+      throws IOException {
     try {
       lesson.record(new LessonEvent.Joined(clock.instant(), name));
       for (String student : named) {
         if (!lesson.lesson().students().contains(student)) {
-          lesson.record(new LessonEvent.Came(clock.instant(), student));
+          lesson.record(plan.came(clock.instant(), student));
         }
       }
     } catch (RefusedException e) {

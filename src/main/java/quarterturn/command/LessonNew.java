@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +22,12 @@ import quarterturn.lesson.PlanDialogue;
 import quarterturn.lesson.PlanPart;
 import quarterturn.lesson.Planning;
 import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.PastPace;
 import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.store.WriterLog;
+import quarterturn.lesson.teacher.NextLesson;
+import quarterturn.lesson.teacher.RealNecks;
+import quarterturn.lesson.teacher.TurnedNeck;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
@@ -75,8 +80,11 @@ final class LessonNew extends Placed {
       description = "What waits for you: \"every turn\", none, or a step. Without it every turn.")
   private List<String> holds = List.of();
 
-  @Option(names = "--blind", description = "Each student reads a gap alone; the spread is shown.")
-  private boolean blind;
+  @Option(
+      names = "--blind",
+      negatable = true,
+      description = "Each student reads a gap alone; the spread is shown.")
+  private @Nullable Boolean blind;
 
   @Option(
       names = "--student",
@@ -85,8 +93,17 @@ final class LessonNew extends Placed {
   private List<String> students = List.of();
 
   @Option(
+      names = "--questions",
+      paramLabel = "MANY",
+      description = "How many of the procedures' questions are asked: few, some or all; else some.")
+  private @Nullable String questions;
+
+  @Option(
       names = "--next",
-      description = "Follows the lesson that is in the folder; what was missed there comes back.")
+      description = {
+        "Follows the lesson that is in the folder, as it was planned; what was missed comes back.",
+        "Options change its plan; another --level has all begin there, not where each stood."
+      })
   private boolean next;
 
   @Option(names = "--lines", description = "Asks in JSON, one object a line each way.")
@@ -99,16 +116,18 @@ final class LessonNew extends Placed {
       throw new NotUnderstoodException(
           folder + " holds a lesson already; choose another folder, or follow it with --next");
     }
-    PlanChecks checks = new PlanChecks(sessions());
+    Plan former = Files.exists(plan) ? PlanFile.in(folder) : null;
+    PlanChecks checks = new PlanChecks(sessions(), PastPace.near(folder));
     Map<PlanPart, String> given = given();
-    if (!lines && !given.isEmpty()) {
-      return print(make(plan, given, checks));
+    Map<PlanPart, String> before = former == null ? Map.of() : NextLesson.typed(former);
+    if (!lines && (!given.isEmpty() || former != null)) {
+      return print(make(plan, former, given, checks));
     }
-    PlanDialogue dialogue = new PlanDialogue(checks);
+    PlanDialogue dialogue = new PlanDialogue(checks, before);
     try (Face face = Faces.asking(lines, clock.getZone())) {
       Dialogue.End end = face.ask(dialogue);
       if (end == Dialogue.End.ANSWERED) {
-        face.tell(make(plan, dialogue.typed(), checks));
+        face.tell(make(plan, former, dialogue.typed(), checks));
       } else if (end == Dialogue.End.CUT_SHORT) {
         face.tell(dialogue.whenLeft());
       }
@@ -124,8 +143,9 @@ final class LessonNew extends Placed {
     put(out, PlanPart.NECKS, joined(necks));
     put(out, PlanPart.LEVEL, level);
     put(out, PlanPart.HOLDS, joined(holds));
-    put(out, PlanPart.BLIND, blind ? "yes" : null);
+    put(out, PlanPart.BLIND, blind == null ? null : blind ? "yes" : "no");
     put(out, PlanPart.STUDENTS, joined(students));
+    put(out, PlanPart.QUESTIONS, questions);
     return out;
   }
 
@@ -140,35 +160,63 @@ final class LessonNew extends Placed {
   }
 
   /** Writes the plan; returns how the lesson goes on. */
-  private List<String> make(Path file, Map<PlanPart, String> typed, PlanChecks checks)
+  private List<String> make(
+      Path file, @Nullable Plan former, Map<PlanPart, String> said, PlanChecks checks)
       throws IOException, UnreadableException {
-    Set<String> before = before();
+    Map<PlanPart, String> typed = new EnumMap<>(PlanPart.class);
+    typed.putAll(former == null ? Map.of() : NextLesson.typed(former));
+    typed.putAll(said);
     String titled = typed.getOrDefault(PlanPart.TITLE, PlanPart.TITLE.usual());
-    String id = Planning.id(LocalDate.ofInstant(clock.instant(), clock.getZone()), titled, before);
+    LocalDate day = LocalDate.ofInstant(clock.instant(), clock.getZone());
+    String id = Planning.id(day, titled, before());
     Plan plan = checks.plan(id, typed);
-    byte[] text = PlanFile.text(plan).getBytes(StandardCharsets.UTF_8);
+    if (former != null) {
+      plan = NextLesson.after(former, plan, logs());
+    }
+    String time = checks.time(plan);
+    byte[] text = PlanFile.text(plan, time).getBytes(StandardCharsets.UTF_8);
     PlanFile.read(LessonFolder.PLAN, text);
     Files.createDirectories(folder);
-    if (Files.exists(file)) {
-      Plan former = PlanFile.in(folder);
+    if (former != null) {
       Files.move(file, folder.resolve(former.lesson() + ".yaml"));
     }
     Files.write(file, text, StandardOpenOption.CREATE_NEW);
     Plan.Setup first = plan.instruments().get(0);
     String bench = first.bench() == null ? "left" : first.bench();
     Program program = where.program();
-    return List.of(
-        "The plan of lesson " + id + " is in " + file + ".",
+    List<String> told = new ArrayList<>();
+    told.add("The plan of lesson " + id + " is in " + file + ".");
+    if (former != null) {
+      told.add(NextLesson.words(former, plan));
+    }
+    told.add(time);
+    if (plan.real()) {
+      told.addAll(realNecks(former));
+    }
+    told.add(
         "At each bench: "
-            + program.typed("lesson join " + Program.word(folder.toString()) + " --bench " + bench),
+            + program.typed(
+                "lesson join " + Program.word(folder.toString()) + " --bench " + bench));
+    told.add(
         "At your own desk: " + program.typed("lesson desk " + Program.word(folder.toString())));
+    return told;
+  }
+
+  private List<String> realNecks(@Nullable Plan former) throws IOException, UnreadableException {
+    List<TurnedNeck> left =
+        former == null ? List.of() : LessonCommand.necks(folder, former, logs(), sessions());
+    return RealNecks.plan(sessions().rules().limits(), left);
+  }
+
+  private List<WriterLog> logs() throws IOException {
+    return LessonFolder.read(folder).logs();
   }
 
   /** Ids of the lessons that the folder has held. */
   private Set<String> before() throws IOException, UnreadableException {
     Set<String> ids = new TreeSet<>();
     if (Files.isDirectory(folder)) {
-      for (WriterLog log : LessonFolder.read(folder).logs()) {
+      for (WriterLog log : logs()) {
         if (log.header() != null) {
           ids.add(log.header().lesson());
         }

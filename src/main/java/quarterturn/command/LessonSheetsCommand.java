@@ -57,7 +57,8 @@ final class LessonSheetsCommand extends Placed {
             SaddleSteps.of(plan, sessions()),
             LessonCommand.titles(plan, sessions()),
             formats,
-            new Dates(clock.getZone()));
+            new Dates(clock.getZone()),
+            LessonCommand.turned(folder, plan, contents.logs(), sessions()));
     if (out != null) {
       SheetFolder.into(out, files);
       return print(List.of("The sheets are in " + out + "."));

@@ -3,8 +3,10 @@ package quarterturn.command;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,6 +29,7 @@ import quarterturn.session.journal.Journal;
 import quarterturn.session.store.DiscardDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -52,23 +55,25 @@ final class LogCommand extends Timed implements Runnable {
     Dates dates = new Dates(clock.getZone());
     List<SessionList.Row> rows = new ArrayList<>();
     for (Store.Glance glance : store.sessions()) {
-      rows.add(row(store, glance));
+      rows.add(row(store, glance, clock.instant(), dates));
     }
     return print(SessionList.lines(rows, dates));
   }
 
-  static SessionList.Row row(Store store, Store.Glance glance) throws IOException {
+  static SessionList.Row row(Store store, Store.Glance glance, Instant now, Dates dates)
+      throws IOException {
     List<Event> events = glance.started() == null ? List.of() : store.read(glance.name()).events();
     SessionList.Row row = SessionList.Row.of(glance.name(), events);
     String notice = glance.notice() == null ? "" : " (" + glance.notice() + ")";
     String kind = glance.kind();
+    String open = "open: " + Work.of(glance, Map.of(), now).words(dates);
     return new SessionList.Row(
         row.session(),
         row.began(),
         row.procedure(),
         glance.instrument() == null && kind != null ? kind : row.instrument(),
         row.rod(),
-        row.state() + notice);
+        (glance.unfinished() ? open : row.state()) + notice);
   }
 
   @Command(
@@ -125,8 +130,13 @@ final class LogCommand extends Timed implements Runnable {
       notice(contents.notice());
     }
     Library library = library(where, contents);
-    Sheet sheet = Sheet.of(session, contents.events(), library, shipped(library, contents));
     Dates dates = new Dates(clock.getZone());
+    Work work = work(where.store(), session);
+    Sheet sheet =
+        Sheet.of(session, contents.events(), library, shipped(library, contents))
+            .with(
+                work == null ? null : work.ticket(),
+                work != null && work.glance().unfinished() ? work.words(dates) : null);
     String text =
         note
             ? format.write(
@@ -163,6 +173,16 @@ final class LogCommand extends Timed implements Runnable {
       }
       return end.status();
     }
+  }
+
+  /** A session as lists tell of it, with its instrument's ticket; null where it has no list. */
+  private @Nullable Work work(Store store, String session) throws IOException {
+    for (Store.Glance glance : store.sessions()) {
+      if (glance.name().equals(session)) {
+        return Work.of(glance, store.tickets(), clock.instant());
+      }
+    }
+    return null;
   }
 
   private Labels labels(Where where, Journal.Contents contents)

@@ -54,7 +54,7 @@ final class OnScreen implements Face {
   @Override
   public int play(Bench bench, @Nullable String notice) throws IOException, InterruptedException {
     this.notice = notice == null ? "" : "Notice: " + notice + "\n";
-    outcome = ScreenFace.run(surface, bench, zone, told);
+    outcome = ScreenFace.run(surface, bench, zone, told, underHome);
     return outcome.status();
   }
 

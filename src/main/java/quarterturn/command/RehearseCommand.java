@@ -136,7 +136,7 @@ final class RehearseCommand extends Placed {
             ? practice.on(seed == null ? new Random().nextInt(Practice.NUMBERED) : seed)
             : practice.on(NamedNeck.of(neck));
     int status;
-    try (Face face = open(looks.faces(clock.getZone()), Settings.Key.OWN)) {
+    try (Face face = open(looks.faces(clock.getZone()), Settings.Key.OWN, Settings.Key.ROLE)) {
       Player player = new Player(bench, bench::truth, speed == null ? 1 : speed);
       status = auto ? face.watch(player) : face.play(bench, null);
     }
@@ -156,7 +156,7 @@ final class RehearseCommand extends Placed {
         sessions.named(procedure),
         kind == null ? Practice.USUAL_KIND : kind,
         style == null ? Practice.USUAL_STYLE : style,
-        role == null ? Role.BEGINNER : role);
+        role == null ? where.role() : role);
   }
 
   private void check() {

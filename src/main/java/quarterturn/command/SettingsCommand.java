@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.Settings.Key;
 import quarterturn.unit.NotUnderstoodException;
@@ -16,7 +17,7 @@ import quarterturn.unit.Printable;
     name = "settings",
     description = {
       "Shows your file settings.yaml, what it sets, and where each value comes from.",
-      "Its keys: own, by and data, each as the option of that name. A folder is written in full,",
+      "Its keys: own, by, role and data, each as the option of that name. A folder is written in full,",
       "from ~ (your home folder), or from the file's own folder."
     })
 final class SettingsCommand extends Placed {
@@ -39,7 +40,7 @@ final class SettingsCommand extends Placed {
       return "none, since the home folder is unknown";
     }
     boolean missing = Files.notExists(file, LinkOption.NOFOLLOW_LINKS);
-    return file + (missing ? " (not there; write it to set own, by or data)" : "");
+    return file + (missing ? " (not there; write it to set own, by, role or data)" : "");
   }
 
   private String value(Key key) {
@@ -55,7 +56,7 @@ final class SettingsCommand extends Placed {
 
   private String usual(Key key) {
     if (key != Key.DATA) {
-      return "none";
+      return key == Key.ROLE ? Role.BEGINNER.word() : "none";
     }
     try {
       return where.folders.data().toString();

@@ -1,6 +1,7 @@
 package quarterturn.command;
 
 import java.io.IOException;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,6 +11,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.store.Beginning;
+import quarterturn.session.store.GoOnDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
 
@@ -30,6 +32,11 @@ final class StartCommand extends Placed {
       description = "One of yours; see: ${ROOT-COMMAND-NAME} instrument list")
   private @Nullable String instrument;
 
+  @Option(
+      names = "--another",
+      description = "With --instrument: begins another session beside one that is not over.")
+  private boolean another;
+
   @Option(names = "--kind", paramLabel = "KIND", description = "For example bass-34.")
   private @Nullable String kind;
 
@@ -39,16 +46,21 @@ final class StartCommand extends Placed {
       description = "How the player plays: light, medium, hard or slide. It sets the range.")
   private @Nullable Style style;
 
-  @Option(names = "--role", paramLabel = "ROLE", description = "beginner or technician.")
-  private Role role = Role.BEGINNER;
+  @Option(
+      names = "--role",
+      paramLabel = "ROLE",
+      description = "beginner or technician; else as your settings say.")
+  private @Nullable Role role;
 
   @Mixin private final Looks looks = new Looks();
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
+    complainIf(another && instrument == null, "--another goes with --instrument.");
     Sessions sessions = sessions();
     Sessions.Wish wish =
-        new Sessions.Wish(sessions.named(procedure), instrument, kind, style, role);
+        new Sessions.Wish(
+            sessions.named(procedure), instrument, kind, style, role == null ? where.role() : role);
     Faces faces = looks.faces(clock.getZone());
     boolean unnamed = kind != null || faces.kind() == Faces.Kind.SCRIPT;
     if (instrument == null && !unnamed) {
@@ -58,7 +70,12 @@ final class StartCommand extends Placed {
     }
     Beginning beginning = sessions.beginning(wish);
     try (Face face = open(faces, Settings.Key.values())) {
-      return face.begin(sessions, beginning);
+      if (!another) {
+        return face.begin(sessions, beginning);
+      }
+      String counting = GoOnDialogue.counting(sessions.unfinished(beginning.wish().instrument()));
+      face.tell(counting.isEmpty() ? List.of() : List.of(counting));
+      return face.play(sessions, beginning);
     }
   }
 }

@@ -6,9 +6,11 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
@@ -43,7 +45,8 @@ final class Where {
       names = "--by",
       paramLabel = "NAME",
       order = ORDER,
-      description = "Who works, for the record of a session that begins outside a lesson.")
+      description =
+          "Who works, for the record of a session that begins or goes on outside a lesson.")
   private @Nullable String by;
 
   UserFolders folders = UserFolders.ofThisUser();
@@ -98,6 +101,12 @@ final class Where {
     Path files = own != null || folder == null ? own : Path.of(folder);
     return new Sessions(
         store(), files, by == null ? set.get(Key.BY) : Settings.name(by), clock, program());
+  }
+
+  /** How who works is spoken to, where no option says it. */
+  Role role() {
+    String set = settings().sound().set().get(Key.ROLE);
+    return set == null ? Role.BEGINNER : Role.valueOf(set.toUpperCase(Locale.ROOT));
   }
 
   Store store() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Lists;
 
 /**
  * The state of one bench, added up from its events. An order of a desk counts from the moment the
@@ -70,9 +71,30 @@ public record BenchLesson(
     return rounds.stream().filter(r -> r.n() == n).findFirst().orElse(null);
   }
 
-  /** The round that was opened at a spot, or null. */
-  public @Nullable Round roundAt(Spot spot) {
-    return rounds.stream().filter(r -> r.opened().spot().equals(spot)).findFirst().orElse(null);
+  /**
+   * The last round without a result, or null.
+   *
+   * @param turn whether it is about the way of a turn, or about a reading
+   */
+  public @Nullable Round pending(boolean turn) {
+    Round last = Lists.last(rounds, round -> round.opened().turn() == turn);
+    return last == null || last.result() != null ? null : last;
+  }
+
+  /** The step that a round is about: of the way of a turn, the turn's own. */
+  public Spot about(Round round) {
+    int next = rounds.indexOf(round) + 1;
+    boolean early = round.wayAlone() && next < rounds.size();
+    return (early ? rounds.get(next) : round).opened().spot();
+  }
+
+  /** The round that students who are here have still to think about, or null. */
+  public @Nullable Round reflecting() {
+    // A turn's way and what the turn did are two rounds.
+    return rounds.subList(Math.max(0, rounds.size() - 2), rounds.size()).stream()
+        .filter(round -> !round.toReflect(students).isEmpty())
+        .findFirst()
+        .orElse(null);
   }
 
   /** The last round, or null. */

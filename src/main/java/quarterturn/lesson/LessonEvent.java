@@ -31,8 +31,16 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** A student sits down. */
-  record Came(Instant at, String student) implements LessonEvent {
+  /**
+   * A student sits down.
+   *
+   * @param level that the student begins with, or null for that of the plan
+   */
+  record Came(Instant at, String student, @Nullable Level level) implements LessonEvent {
+    public Came(Instant at, String student) {
+      this(at, student, null);
+    }
+
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.came().apply(this);
@@ -64,9 +72,10 @@ public sealed interface LessonEvent {
   }
 
   /**
-   * Predictions are asked for before a reading or a turn.
+   * Predictions are asked for: which way the rod will be turned, or what will be read. What a turn
+   * will have done is predicted before it, and read some steps later.
    *
-   * @param turn whether it is a turn
+   * @param turn whether it is the way of a turn
    * @param blind whether every student reads for themselves
    * @param before the reading before, or null
    * @param step the gauge's step
@@ -93,6 +102,11 @@ public sealed interface LessonEvent {
         double step,
         @Nullable String question) {
       this(at, spot, turn, blind, before, step, question, null);
+    }
+
+    /** This as if it had been asked at another step. */
+    public Opened about(Spot other) {
+      return new Opened(at, other, turn, blind, before, step, question, string);
     }
 
     @Override
@@ -143,17 +157,19 @@ public sealed interface LessonEvent {
   }
 
   /**
-   * A student's reason for how the result differs from the prediction, or agrees with it.
+   * What a student made of a result.
    *
+   * @param reason for how it differs from the prediction, or agrees with it; null where the student
+   *     was not asked for one, and then the answer alone decides what was missed
    * @param question about a changed case, or null where there is none
    * @param answer to it, or null
-   * @param missed whether the student wants it again
+   * @param missed whether it comes back next time
    */
   record Reflected(
       Instant at,
       int round,
       String student,
-      String reason,
+      @Nullable String reason,
       @Nullable String question,
       @Nullable String answer,
       boolean missed)
@@ -188,7 +204,7 @@ public sealed interface LessonEvent {
   /**
    * A question from an earlier lesson was asked again.
    *
-   * @param missed whether the student wants it again
+   * @param missed whether it comes back next time
    */
   record AskedAgain(
       Instant at, String student, String question, String answer, boolean missed, boolean season)
@@ -228,6 +244,18 @@ public sealed interface LessonEvent {
   }
 
   /**
+   * A student's name was struck from this writer's file, which was written anew with it.
+   *
+   * @param student the number that stands for the name
+   */
+  record Struck(Instant at, String student) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.struck().apply(this);
+    }
+  }
+
+  /**
    * What to do with an event of each kind. A kind without its case does not compile.
    *
    * @param <R> what comes of it
@@ -250,7 +278,8 @@ public sealed interface LessonEvent {
       Function<AskedAgain, R> askedAgain,
       Function<Accepted, R> accepted,
       Function<Declined, R> declined,
-      Function<Ordered, R> ordered) {}
+      Function<Ordered, R> ordered,
+      Function<Struck, R> struck) {}
 
   /** What the case of this event's kind makes of it. */
   <R> R match(Cases<R> cases);

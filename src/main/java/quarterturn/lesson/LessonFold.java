@@ -57,7 +57,7 @@ public final class LessonFold {
         .match(
             new LessonEvent.Cases<Runnable>(
                 joined -> () -> name = joined.name(),
-                came -> () -> came(came.student()),
+                came -> () -> came(came),
                 went -> () -> went(went.student()),
                 stepped -> () -> spot = stepped.spot(),
                 this::nothing,
@@ -73,6 +73,7 @@ public final class LessonFold {
                 this::nothing,
                 accepted -> () -> accepted(accepted),
                 declined -> () -> taken = Lists.union(taken, List.of(declined.ref())),
+                this::nothing,
                 this::nothing))
         .run();
   }
@@ -85,11 +86,16 @@ public final class LessonFold {
     students = students.stream().filter(s -> !s.equals(student)).toList();
   }
 
-  private void came(String student) {
-    if (!students.contains(student)) {
-      students = Lists.with(students, student);
+  private void came(LessonEvent.Came e) {
+    if (!students.contains(e.student())) {
+      students = Lists.with(students, e.student());
     }
-    levels = Lists.with(levels, student, before.standing(student));
+    boolean first = e.level() != null && !levels.containsKey(e.student());
+    Levels.Standing now =
+        first
+            ? Levels.set(before.standing(e.student()), e.level(), false)
+            : before.standing(e.student());
+    levels = Lists.with(levels, e.student(), now);
   }
 
   /** Notes a student's reason, and moves the student's level once a round. */
@@ -130,7 +136,7 @@ public final class LessonFold {
     } else if (order instanceof Order.SetLevel set) {
       Levels.Standing now = Levels.set(before.standing(set.student()), set.level(), set.frozen());
       levels = Lists.with(levels, set.student(), now);
-    } else {
+    } else if (order instanceof Order.End) {
       over = true;
     }
   }

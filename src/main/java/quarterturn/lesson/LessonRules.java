@@ -15,10 +15,7 @@ public final class LessonRules {
             went -> here(lesson, went.student()),
             LessonRules::none,
             LessonRules::none,
-            opened ->
-                lesson.roundAt(opened.spot()) == null
-                    ? null
-                    : "Predictions are asked for here already.",
+            opened -> opened(lesson, opened),
             RoundRules.of(lesson, (r, e) -> RoundRules.predicted(lesson, r, e.student())),
             RoundRules.of(lesson, (r, e) -> RoundRules.shown(lesson, r)),
             RoundRules.of(lesson, (r, e) -> RoundRules.read(lesson, r, e.student())),
@@ -30,11 +27,20 @@ public final class LessonRules {
             askedAgain -> here(lesson, askedAgain.student()),
             accepted -> accepted(lesson, accepted),
             declined -> answered(lesson, declined.ref()),
-            ordered -> "A bench gives no orders."));
+            ordered -> "A bench gives no orders.",
+            LessonRules::none));
   }
 
   private static @Nullable String none(LessonEvent event) {
     return null;
+  }
+
+  private static @Nullable String opened(BenchLesson lesson, LessonEvent.Opened opened) {
+    return lesson.rounds().stream()
+            .map(Round::opened)
+            .anyMatch(o -> o.spot().equals(opened.spot()) && o.turn() == opened.turn())
+        ? "Predictions are asked for here already."
+        : null;
   }
 
   private static @Nullable String came(BenchLesson lesson, String student) {

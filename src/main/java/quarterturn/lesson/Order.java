@@ -2,7 +2,7 @@ package quarterturn.lesson;
 
 import org.jspecify.annotations.Nullable;
 
-/** What a desk asks of a bench. An order holds from the moment the bench accepts it. */
+/** What a desk asks, of a bench as a rule. An order holds from the moment the bench accepts it. */
 public sealed interface Order {
   /**
    * Lets a bench go on.
@@ -22,6 +22,14 @@ public sealed interface Order {
    * @param frozen whether it is kept from rising and falling
    */
   record SetLevel(String student, @Nullable Level level, boolean frozen) implements Order {}
+
+  /**
+   * Decides whether a question comes back next time, whatever the student answered. It is for no
+   * bench: what comes back is reckoned from the files.
+   *
+   * @param again whether it comes back
+   */
+  record ComeBack(String student, String question, boolean again) implements Order {}
 
   /** The lesson is over. */
   record End() implements Order {}

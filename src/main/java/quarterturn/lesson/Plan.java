@@ -1,6 +1,9 @@
 package quarterturn.lesson;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import quarterturn.rehearsal.simulated.NamedNeck;
 
@@ -15,6 +18,8 @@ import quarterturn.rehearsal.simulated.NamedNeck;
  * @param holds steps that wait for the teacher, each STEP or PROCEDURE/STEP
  * @param blind whether every student reads a gap for themselves
  * @param students who is expected; others may come too
+ * @param levels that students begin with who were at an earlier lesson, where it is another one
+ * @param questions how many of the procedures' questions are asked
  */
 public record Plan(
     String lesson,
@@ -25,7 +30,35 @@ public record Plan(
     boolean everyTurn,
     List<String> holds,
     boolean blind,
-    List<String> students) {
+    List<String> students,
+    Map<String, Level> levels,
+    Questioning questions) {
+  /** A plan in which all students begin with one level. */
+  public Plan(
+      String lesson,
+      String title,
+      List<String> procedures,
+      List<Setup> instruments,
+      Level level,
+      boolean everyTurn,
+      List<String> holds,
+      boolean blind,
+      List<String> students,
+      Questioning questions) {
+    this(
+        lesson,
+        title,
+        procedures,
+        instruments,
+        level,
+        everyTurn,
+        holds,
+        blind,
+        students,
+        Map.of(),
+        questions);
+  }
+
   /** How a plan states that each rod turn waits for the teacher. */
   public static final String EVERY_TURN = "every turn";
 
@@ -52,6 +85,61 @@ public record Plan(
       common = setup.bench() == null ? setup : common;
     }
     return common;
+  }
+
+  private Plan with(List<Setup> setups, List<String> expected, Map<String, Level> begin) {
+    return new Plan(
+        lesson,
+        title,
+        procedures,
+        setups,
+        level,
+        everyTurn,
+        holds,
+        blind,
+        expected,
+        begin,
+        questions);
+  }
+
+  /** This plan for other instruments. */
+  public Plan on(List<Setup> setups) {
+    return with(setups, students, levels);
+  }
+
+  /** Whether a bench works on a real instrument. */
+  public boolean real(String bench) {
+    Setup setup = forBench(bench);
+    return setup != null && setup.neck() == null;
+  }
+
+  /** Whether some bench works on a real instrument. */
+  public boolean real() {
+    return instruments.stream().anyMatch(setup -> setup.neck() == null);
+  }
+
+  /** This plan with these students expected. */
+  public Plan expecting(List<String> expected) {
+    return with(instruments, expected, levels);
+  }
+
+  /** This plan where students begin with these levels; its own needs no word. */
+  public Plan from(Map<String, Level> begin) {
+    Map<String, Level> other = new TreeMap<>(begin);
+    other.values().removeIf(level::equals);
+    return with(instruments, students, other);
+  }
+
+  /** This plan where a student is not expected any more. */
+  public Plan without(String student) {
+    Map<String, Level> others = new TreeMap<>(levels);
+    others.remove(student);
+    return with(instruments, students.stream().filter(s -> !s.equals(student)).toList(), others);
+  }
+
+  /** What is recorded when a student sits down. */
+  public LessonEvent.Came came(Instant at, String student) {
+    return new LessonEvent.Came(at, student, levels.get(student));
   }
 
   /** Whether the teacher is waited for at a step. */

@@ -22,12 +22,17 @@ import quarterturn.unit.NotUnderstoodException;
 /** Holds a plan against the procedures, kinds and necks there are. */
 public final class PlanChecks {
   private final Sessions sessions;
+  private final Pace pace;
   private final Set<String> procedures;
   private final Set<String> kinds;
   private final String usual;
 
-  public PlanChecks(Sessions sessions) throws IOException, UnreadableException {
+  /**
+   * @param pace at which a lesson takes its time
+   */
+  public PlanChecks(Sessions sessions, Pace pace) throws IOException, UnreadableException {
     this.sessions = sessions;
+    this.pace = pace;
     this.procedures = new TreeSet<>(new Shelf(sessions.own()).procedures());
     Library rules = sessions.rules();
     this.kinds = rules.kinds().keySet();
@@ -51,6 +56,17 @@ public final class PlanChecks {
    */
   void check(Map<PlanPart, String> typed) {
     plan("a", typed);
+  }
+
+  /** How long a plan takes, in a sentence. */
+  public String time(Plan plan) {
+    try {
+      return LessonTime.of(plan, sessions).words(plan.questions(), pace);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (UnreadableException e) {
+      throw new NotUnderstoodException("It can't be used: " + e.getMessage());
+    }
   }
 
   /** The values that a part can take, in words, or null where the question names them. */

@@ -15,11 +15,23 @@ public final class PlanDialogue implements Dialogue {
       "Enter takes what stands in brackets; quit leaves, and nothing is made.";
 
   private final PlanChecks check;
+  private final Map<PlanPart, String> before;
   private final Map<PlanPart, String> typed = new EnumMap<>(PlanPart.class);
   private int at;
 
-  public PlanDialogue(PlanChecks check) {
+  /**
+   * Asks for every part.
+   *
+   * @param before what an earlier plan had, which is offered
+   */
+  public PlanDialogue(PlanChecks check, Map<PlanPart, String> before) {
     this.check = check;
+    this.before = Map.copyOf(before);
+  }
+
+  private String usual(PlanPart part) {
+    String had = before.get(part);
+    return had == null ? check.usual(part) : had;
   }
 
   /** What was typed so far, by part. */
@@ -38,13 +50,16 @@ public final class PlanDialogue implements Dialogue {
   private Question.Field field(PlanPart part) {
     String choices = check.choices(part);
     String meaning = part.meaning() + (choices == null ? "" : " There are: " + choices + ".");
-    return new Question.Field(part.label(), meaning, typed.getOrDefault(part, check.usual(part)));
+    if (part == PlanPart.QUESTIONS && part == PlanPart.values()[at]) {
+      meaning += " With some i" + check.time(check.plan("a", typed)).substring(1);
+    }
+    return new Question.Field(part.label(), meaning, typed.getOrDefault(part, usual(part)));
   }
 
   @Override
   public Taken take(String text) {
     PlanPart part = PlanPart.values()[at];
-    typed.put(part, text.isBlank() ? check.usual(part) : text.strip());
+    typed.put(part, text.isBlank() ? usual(part) : text.strip());
     try {
       check.check(typed);
     } catch (NotUnderstoodException e) {

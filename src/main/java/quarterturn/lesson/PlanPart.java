@@ -19,7 +19,11 @@ public enum PlanPart {
       Plan.EVERY_TURN),
   BLIND(
       "Blind", "Whether each student reads a gap alone, and the spread is shown: yes or no.", "no"),
-  STUDENTS("Students", "Who is expected, with commas between; others may come too.", "anybody");
+  STUDENTS("Students", "Who is expected, with commas between; others may come too.", "anybody"),
+  QUESTIONS(
+      "Questions",
+      "How many of the procedures' questions are asked: few, some or all.",
+      Questioning.SOME.word());
 
   private final String label;
   private final String meaning;

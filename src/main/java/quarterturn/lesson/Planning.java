@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.session.Names;
 import quarterturn.unit.NotUnderstoodException;
@@ -63,7 +64,8 @@ public final class Planning {
         everyTurn,
         holds,
         yes(typed),
-        students(typed));
+        students(typed),
+        questions(typed));
   }
 
   /** The text of a part: what was typed, or its usual value. */
@@ -150,6 +152,14 @@ public final class Planning {
       throw new NotUnderstoodException("blind takes yes or no");
     }
     return word.matches("y|yes|true");
+  }
+
+  private static Questioning questions(Map<PlanPart, String> typed) {
+    String word = text(typed, PlanPart.QUESTIONS).toLowerCase(Locale.ROOT);
+    return Stream.of(Questioning.values())
+        .filter(one -> one.word().equals(word))
+        .findFirst()
+        .orElseThrow(() -> new NotUnderstoodException("questions takes few, some or all"));
   }
 
   private static List<String> students(Map<PlanPart, String> typed) {

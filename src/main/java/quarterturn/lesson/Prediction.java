@@ -7,11 +7,13 @@ import quarterturn.unit.Turn;
 /**
  * What a student expects before a reading or a turn.
  *
- * @param direction of a reading against the one before it; of a turn, the way
- * @param size the reading itself in its unit; of a turn, how much of one
+ * @param direction of a turn, the way; null of a reading, unless an earlier version asked for it
+ * @param size the reading itself in its unit; of a turn 0, unless an earlier version asked how much
+ * @param reason null where none was given
  * @param helped whether the student asked for help with it
  */
-public record Prediction(Direction direction, double size, String reason, boolean helped) {
+public record Prediction(
+    @Nullable Direction direction, double size, @Nullable String reason, boolean helped) {
   /** How far a predicted turn may be off and still be right, in turns. */
   private static final double NEAR_TURN = 1 / 16.0 + 1e-9;
 
@@ -21,8 +23,8 @@ public record Prediction(Direction direction, double size, String reason, boolea
     if (!Double.isFinite(size) || size < 0) {
       throw new IllegalArgumentException("a size must be a number, and not below zero");
     }
-    if (reason.isBlank()) {
-      throw new IllegalArgumentException("a prediction needs a reason, in a few words");
+    if (reason != null && reason.isBlank()) {
+      throw new IllegalArgumentException("a reason has a few words");
     }
   }
 
@@ -40,7 +42,8 @@ public record Prediction(Direction direction, double size, String reason, boolea
     return !right ? Levels.Try.WRONG : helped ? Levels.Try.RIGHT_WITH_HELP : Levels.Try.RIGHT;
   }
 
-  private boolean size(Value result, double step) {
+  /** Whether the size is right: one step beside the reading still is. */
+  public boolean size(Value result, double step) {
     if (result instanceof Value.Gap gap) {
       Bracket b = gap.bracket();
       return size >= b.lowMm() - step - SLACK && size <= b.highMm() + step + SLACK;
@@ -49,15 +52,19 @@ public record Prediction(Direction direction, double size, String reason, boolea
       return Math.abs(size - Math.abs(number.value())) <= step + SLACK;
     }
     Turn turn = ((Value.Rod) result).turn().size();
-    return Math.abs(size - turn.turns()) <= NEAR_TURN;
+    return size == 0 || Math.abs(size - turn.turns()) <= NEAR_TURN;
   }
 
-  private boolean way(@Nullable Value before, Value result) {
+  /** Whether the way is right; any is where nothing was read before, or no way was asked for. */
+  public boolean way(@Nullable Value before, Value result) {
+    if (direction == null) {
+      return true;
+    }
     if (result instanceof Value.Rod rod) {
       return direction == sign(rod.turn().turns());
     }
     if (before instanceof Value.Gap a && result instanceof Value.Gap b) {
-      return possible(a.bracket(), b.bracket());
+      return possible(direction, a.bracket(), b.bracket());
     }
     if (before instanceof Value.Number a && result instanceof Value.Number b) {
       return direction == sign(b.value() - a.value());
@@ -66,10 +73,10 @@ public record Prediction(Direction direction, double size, String reason, boolea
   }
 
   /**
-   * Whether this direction is possible between two readings: brackets that overlap may be the same
-   * gap or lean one way.
+   * Whether a direction is possible between two readings: brackets that overlap may be the same gap
+   * or lean one way.
    */
-  private boolean possible(Bracket before, Bracket after) {
+  private static boolean possible(Direction direction, Bracket before, Bracket after) {
     boolean overlap =
         after.lowMm() < before.highMm() - SLACK && after.highMm() > before.lowMm() + SLACK;
     Direction lean = sign(after.middleMm() - before.middleMm());

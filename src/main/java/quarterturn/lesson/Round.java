@@ -61,6 +61,11 @@ public record Round(
     return new Round(n, opened, predictions, shown, blind, unveiled, result, resulted, more);
   }
 
+  /** Whether only the way of a turn was asked, as is done before the turn's step is shown. */
+  boolean wayAlone() {
+    return opened.turn() && predictions.values().stream().allMatch(p -> p.size() == 0);
+  }
+
   /** The {@code students} whose prediction is not locked. */
   public List<String> toPredict(Collection<String> students) {
     return students.stream().filter(s -> !predictions.containsKey(s)).toList();

@@ -36,17 +36,20 @@ public record StepSpread(
     for (BenchLesson bench : benches) {
       Map<String, Integer> times = new HashMap<>();
       for (Round round : bench.rounds()) {
-        String key = round.opened().spot().key();
-        int time = times.merge(key, 1, Integer::sum);
+        String key = bench.about(round).key();
+        int reading = round.opened().turn() ? 0 : 1;
+        // At one time the way of a turn comes before what the turn did.
+        int order = 2 * times.merge(key + reading, 1, Integer::sum) + reading;
         bySteps
             .computeIfAbsent(key, k -> new TreeMap<>())
-            .computeIfAbsent(time, t -> new ArrayList<>())
+            .computeIfAbsent(order, o -> new ArrayList<>())
             .add(round);
       }
     }
     List<StepSpread> out = new ArrayList<>();
     bySteps.forEach(
-        (step, times) -> times.forEach((time, rounds) -> out.add(of(name(step, time), rounds))));
+        (step, orders) ->
+            orders.forEach((order, rounds) -> out.add(of(name(step, order / 2), rounds))));
     return out;
   }
 
@@ -62,11 +65,14 @@ public record StepSpread(
     for (Round round : rounds) {
       if (round.shown() != null) {
         for (Prediction prediction : round.predictions().values()) {
+          Direction way = prediction.direction();
           // Where nothing was read before there is no way, and the size alone counts.
-          if (round.opened().turn() || round.opened().before() != null) {
-            directions.merge(prediction.direction(), 1, Integer::sum);
+          if (way != null && (round.opened().turn() || round.opened().before() != null)) {
+            directions.merge(way, 1, Integer::sum);
           }
-          sizes.add(prediction.size());
+          if (!round.opened().turn() || prediction.size() > 0) {
+            sizes.add(prediction.size());
+          }
         }
       }
       if (round.unveiled() != null) {

@@ -48,25 +48,29 @@ public record Waiting(
       String what = stop ? "stopped: " + reason : reason;
       return of(lesson, stop ? Kind.STOPPED : Kind.HELD, what, List.of(), keep.since());
     }
+    Round thinking = lesson.reflecting();
+    if (thinking != null) {
+      List<String> who = thinking.toReflect(lesson.students());
+      return of(lesson, Kind.THINKING, "reasons", who, thinking.resulted());
+    }
     Round round = lesson.lastRound();
     return round == null ? working(lesson) : in(lesson, round);
   }
 
   private static Waiting in(BenchLesson lesson, Round round) {
+    boolean here = round.opened().spot().equals(lesson.spot());
     if (round.shown() == null) {
       List<String> who = round.toPredict(lesson.students());
-      boolean here = round.opened().spot().equals(lesson.spot()) && !who.isEmpty();
-      return here
+      return here && !who.isEmpty()
           ? of(lesson, Kind.PREDICTING, "predictions", who, round.opened().at())
           : working(lesson);
     }
-    if (round.opened().blind() && round.unveiled() == null) {
+    // What a turn did is read later than it was predicted.
+    boolean reads = here || !round.blind().isEmpty();
+    if (round.opened().blind() && round.unveiled() == null && reads) {
       return of(lesson, Kind.READING, "readings", round.toRead(lesson.students()), round.shown());
     }
-    List<String> thinking = round.toReflect(lesson.students());
-    return thinking.isEmpty()
-        ? working(lesson)
-        : of(lesson, Kind.THINKING, "reasons", thinking, round.resulted());
+    return working(lesson);
   }
 
   private static Waiting working(BenchLesson lesson) {

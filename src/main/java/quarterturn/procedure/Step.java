@@ -304,6 +304,11 @@ public sealed interface Step {
     }
   }
 
+  /** Whether it sets back what a lesson, or another session, turned. */
+  default boolean setsBack() {
+    return this instanceof TurnRod turn && turn.amount() instanceof Amount.SetBack;
+  }
+
   /** How far a {@link TurnRod} goes. */
   sealed interface Amount {
     /** A turn as far as the advisor recommends. */
@@ -311,6 +316,9 @@ public sealed interface Step {
 
     /** The exact opposite of the last turn. */
     record Undo() implements Amount {}
+
+    /** The opposite of the last turn of a lesson, or of a session, that is not set back yet. */
+    record SetBack() implements Amount {}
 
     /** A fixed amount, plus tightens. */
     record Fixed(Turn turn) implements Amount {}

@@ -8,7 +8,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
-import quarterturn.session.Prompt;
+import quarterturn.session.Prompt.Measure;
 
 /**
  * The names that a typed line may use.
@@ -24,7 +24,7 @@ public record Terms(
     List<String> strings,
     Map<String, List<String>> choices,
     double gaugeMm,
-    Prompt.@Nullable Measure asked,
+    @Nullable Measure asked,
     Map<Quantity, Bench.Plausible> plausible) {
   public Terms {
     strings = List.copyOf(strings);

@@ -3,6 +3,7 @@ package quarterturn.rehearsal;
 import java.io.IOException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.SplittableRandom;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
@@ -83,7 +84,8 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
       Library library, InstrumentTraits traits, SplittableRandom random, String again)
       throws IOException {
     Instant now = sessions.clock().instant().truncatedTo(ChronoUnit.SECONDS);
-    Event.Started started = Rehearsal.started(library, now, role, kind, style);
+    Event.Started started =
+        Rehearsal.started(library, now, role, kind, style, List.of(), sessions.by());
     String greeting =
         "A rehearsal on a simulated neck; nothing of it is kept. Notes tell what you would see and"
             + " feel; what no note speaks of is in order. At the end the neck is shown as it really"
@@ -91,6 +93,7 @@ public record Practice(Sessions sessions, String procedure, String kind, Style s
             + again;
     Engine engine = new Engine(library, new BeliefAdvisor());
     SimulatedNeck neck = new SimulatedNeck(traits.neck(), random);
+    started.past().forEach(past -> neck.turn(past.turn()));
     SimulatedInstrument instrument = new SimulatedInstrument(traits, neck, library.kind(kind));
     return PracticeBench.start(
         library, engine, started, instrument, greeting, PracticeBench.Kept.NOWHERE);

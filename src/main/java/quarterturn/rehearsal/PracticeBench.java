@@ -167,6 +167,11 @@ public final class PracticeBench implements Bench {
     return hands.read(measure, random);
   }
 
+  /** Whether the last reading asks for a turn of the rod, whatever comes before it. */
+  public boolean asksForTurn() {
+    return bench.asksForTurn();
+  }
+
   /** The prompt without the notes on what would be seen. */
   public Prompt asked() {
     return bench.prompt();

@@ -9,10 +9,12 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Advisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.simulated.FirstGap;
@@ -20,6 +22,7 @@ import quarterturn.rehearsal.simulated.InstrumentTraits;
 import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
 import quarterturn.session.Answer;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Ledger;
 import quarterturn.session.Prompt;
@@ -27,6 +30,7 @@ import quarterturn.session.RefusedException;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.unit.Bracket;
+import quarterturn.unit.Turn;
 
 /**
  * Plays whole sessions in memory, from the first prompt to the end, with a simulated neck. Only the
@@ -74,7 +78,7 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
       return played(
           neck,
           new Engine(library, advisor),
-          started(library, start, role, kind, style, past),
+          started(library, start, role, kind, style, past, null),
           log);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -133,12 +137,38 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
 
   /** The start of a session on an instrument without a name. */
   static Event.Started started(Library library, Instant at, Role role, String kind, Style style) {
-    return started(library, at, role, kind, style, List.of());
+    return started(library, at, role, kind, style, lesson(library, at), null);
   }
 
-  private static Event.Started started(
-      Library library, Instant at, Role role, String kind, Style style, List<Event.Past> past) {
+  /** What was read before each turn of an invented lesson. */
+  private static final Bracket SEEN = new Bracket(0.60, 0.65);
+
+  /** The turns of an invented lesson, the day before, where a procedure sets one back. */
+  private static List<Event.Past> lesson(Library library, Instant at) {
+    Instant then = at.minus(library.limits().rest().plus(library.limits().rest()));
+    Turn each = library.limits().firstMove();
+    return library.any(library.main(), Step::setsBack)
+        ? List.of(
+            new Event.Past(then, each, SEEN, null),
+            new Event.Past(then.plus(Duration.ofMinutes(30)), each, SEEN, null))
+        : List.of();
+  }
+
+  /**
+   * The start of a rehearsal.
+   *
+   * @param by who practises, or null where that is not said
+   */
+  static Event.Started started(
+      Library library,
+      Instant at,
+      Role role,
+      String kind,
+      Style style,
+      List<Event.Past> past,
+      @Nullable String by) {
     Procedure main = library.main();
+    boolean sets = library.any(main, Step::setsBack) && !past.isEmpty();
     return new Event.Started(
         at,
         main.id(),
@@ -152,6 +182,11 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
         past,
         List.of(),
         null,
-        null);
+        sets ? Carried.NOTHING : null,
+        null,
+        by,
+        List.of(),
+        null,
+        sets ? past.get(0).at() : null);
   }
 }

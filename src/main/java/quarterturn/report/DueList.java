@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.session.Due;
 import quarterturn.session.Program;
@@ -21,9 +22,11 @@ public final class DueList {
    * Lines that say of each item when, where and what, and what to type on a line of its own, which
    * is never broken; or one line that says nothing is due.
    *
+   * @param tickets of the instruments that have one, by their names
    * @param program how the program is called
    */
-  public static List<String> lines(List<Due> dues, Instant now, Dates dates, Program program) {
+  public static List<String> lines(
+      List<Due> dues, Map<String, String> tickets, Instant now, Dates dates, Program program) {
     if (dues.isEmpty()) {
       return List.of("Nothing is due.");
     }
@@ -33,7 +36,9 @@ public final class DueList {
         lines.add("");
       }
       String when = Quote.sentence(dates.toOrFrom(now, due.at()));
-      lines.addAll(Paragraph.wrap(when + ", " + due.instrument() + ": " + due.what(), WIDTH, 0));
+      String ticket = tickets.get(due.instrument());
+      String on = due.instrument() + (ticket == null ? "" : ", ticket " + ticket);
+      lines.addAll(Paragraph.wrap(when + ", " + on + ": " + due.what(), WIDTH, 0));
       lines.add("  " + program.typed(due.command()));
     }
     return lines;

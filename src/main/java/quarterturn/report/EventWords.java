@@ -115,7 +115,8 @@ public final class EventWords {
   private static String resumed(Event.Resumed resumed) {
     int turns = resumed.elsewhere().size();
     String others = " " + Counted.of(turns, "turn") + " in other sessions count here too.";
-    return "Taken up again." + (turns == 0 ? "" : others);
+    String by = resumed.by() == null ? "" : " by " + resumed.by();
+    return "Taken up again" + by + "." + (turns == 0 ? "" : others);
   }
 
   /** How a session ended, in one sentence or two. */

@@ -9,6 +9,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Carried;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 
 /** An instrument's history as text: a table, plots over time, and how its neck answers the rod. */
@@ -59,6 +60,16 @@ public final class HistoryReport {
     }
     lines.add("");
     lines.addAll(Paragraph.wrap(came.words(all), TimePlot.COLUMNS, 0));
+    return lines;
+  }
+
+  /** The unfinished sessions, as home and {@code due} tell of them, under a blank line. */
+  public static List<String> open(List<Work> open, Dates dates) {
+    List<String> lines = new ArrayList<>(open.isEmpty() ? List.of() : List.of(""));
+    for (Work work : open) {
+      String text = "Open: " + work.glance().name() + ": " + work.words(dates) + ".";
+      lines.addAll(Paragraph.wrap(text, TimePlot.COLUMNS, 0));
+    }
     return lines;
   }
 

@@ -142,7 +142,11 @@ final class DeskKeys {
       case 'w' -> give(() -> dialogue.take("sheets"));
       case 'e' -> give(() -> dialogue.take("end"));
       default -> {
-        if (key == Key.Named.ENTER || letter == 'r' || letter == 'h' || letter == 'l') {
+        if (key == Key.Named.ENTER
+            || letter == 'r'
+            || letter == 'h'
+            || letter == 'l'
+            || letter == 'm') {
           onBench(letter);
         } else {
           say(HINT);
@@ -159,6 +163,8 @@ final class DeskKeys {
       give(() -> dialogue.release(row));
     } else if (letter == 'h') {
       give(() -> dialogue.hold(row));
+    } else if (letter == 'm') {
+      give(() -> dialogue.missed(row));
     } else if (letter == 'l' && model.students().isEmpty()) {
       say("No student has come to this bench yet.");
     } else {

@@ -2,6 +2,7 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Key;
@@ -39,6 +40,9 @@ public final class QuestionFace {
         }
         if (input instanceof Input.Broke broke) {
           throw new IllegalStateException("something broke", broke.cause());
+        }
+        if (input == null && dialogue.lookAgain()) {
+          view = view.of(Objects.requireNonNull(dialogue.question()));
         }
         if (input instanceof Input.Pressed pressed) {
           Key key = pressed.key();

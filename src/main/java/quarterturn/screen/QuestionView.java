@@ -36,9 +36,31 @@ record QuestionView(
     String message) {
   private static final Key LEAVE = new Key.Function(10);
 
-  /** A view with the first option marked. */
+  /** A view with the option marked that the question marks. */
   QuestionView(Question question) {
-    this(question, 0, false, 0, 1, false, Field.EMPTY, "");
+    this(
+        question,
+        question instanceof Question.Choose choose ? choose.marked() : 0,
+        false,
+        0,
+        1,
+        false,
+        Field.EMPTY,
+        "");
+  }
+
+  /** The same place in a question that tells something else now: its option stays marked. */
+  QuestionView of(Question now) {
+    List<String> names = names(now);
+    int same = at < options().size() ? names.indexOf(options().get(at).name()) : -1;
+    int mark = same < 0 ? new QuestionView(now).at() : same;
+    return new QuestionView(now, mark, false, scroll, page, byHand, field, message);
+  }
+
+  private static List<String> names(Question question) {
+    return question instanceof Question.Choose choose
+        ? choose.options().stream().map(Question.Option::name).toList()
+        : List.of();
   }
 
   QuestionView saying(String said) {

@@ -45,6 +45,9 @@ public final class ScreenFace {
   private final TypedLine typed;
   private Model model;
 
+  /** Whether leaving leads to the home view, which shows how the instrument was left. */
+  private boolean underHome;
+
   private ScreenFace(
       Surface surface,
       Bench bench,
@@ -87,10 +90,14 @@ public final class ScreenFace {
    * @param surface the surface to paint on, which is not closed
    * @param zone time zone of the times shown
    * @param told what is said on the first page, or empty
+   * @param underHome whether leaving leads to the home view
    */
-  public static Outcome run(Surface surface, Bench bench, ZoneId zone, String told)
+  public static Outcome run(
+      Surface surface, Bench bench, ZoneId zone, String told, boolean underHome)
       throws IOException, InterruptedException {
-    return new ScreenFace(surface, bench, zone, null, null).telling(told).loop();
+    ScreenFace face = new ScreenFace(surface, bench, zone, null, null).telling(told);
+    face.underHome = underHome;
+    return face.loop();
   }
 
   /** Plays a session of a lesson, with the lesson's cards over it. The surface is not closed. */
@@ -224,6 +231,12 @@ public final class ScreenFace {
     // Only a key moves the text, so that a change of the window's size can be undone by another.
     Next next = Update.key(settled(model), key);
     model = settled(next.model());
+    // Where nothing is left half done, home says how the instrument stands; no question does.
+    boolean home = underHome && model.overview().parting().isEmpty();
+    if (home && model.layer() == Layer.LEAVE) {
+      model = model.with(Layer.NONE);
+      return new Effect.Leave();
+    }
     return next.effect();
   }
 

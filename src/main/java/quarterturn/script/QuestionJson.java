@@ -37,12 +37,26 @@ final class QuestionJson {
     if (question instanceof Question.Number number) {
       json.put("unit", number.unit());
     }
+    if (question instanceof Question.Rows rows) {
+      json.put("unit", rows.unit());
+      rows(json.putArray("rows"), rows.rows());
+    }
     if (question instanceof Question.Form form) {
       json.put("at", form.at());
       fields(json.putArray("fields"), form.fields());
     }
     json.put("help", question.help());
     return json;
+  }
+
+  private static void rows(ArrayNode array, List<Question.Row> rows) {
+    for (Question.Row row : rows) {
+      array
+          .addObject()
+          .put("row", row.number())
+          .put("name", Printable.of(row.name()))
+          .put("done", row.done());
+    }
   }
 
   private static void fields(ArrayNode array, List<Question.Field> fields) {

@@ -21,6 +21,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
@@ -222,7 +223,7 @@ public final class ScriptFace {
    */
   private @Nullable Integer step(Bench bench, @Nullable BenchDialogue lesson) throws IOException {
     Prompt prompt = bench.prompt();
-    print(PromptJson.of(prompt).put("place", Printable.of(bench.overview().place())));
+    print(beside(PromptJson.of(prompt), bench.overview()));
     if (prompt.ended()) {
       return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
     }
@@ -257,6 +258,18 @@ public final class ScriptFace {
       error(e.getMessage());
       return true;
     }
+  }
+
+  /** Adds where the session is, who works, and the ticket; the last two where they are known. */
+  private static ObjectNode beside(ObjectNode json, Overview overview) {
+    json.put("place", Printable.of(overview.place()));
+    if (overview.by() != null) {
+      json.put("by", Printable.of(overview.by()));
+    }
+    if (overview.ticket() != null) {
+      json.put("ticket", Printable.of(overview.ticket()));
+    }
+    return json;
   }
 
   /** Gives a line's answer to the bench; false where the script leaves. */

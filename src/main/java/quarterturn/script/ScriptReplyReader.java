@@ -3,6 +3,7 @@ package quarterturn.script;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
@@ -21,7 +22,20 @@ final class ScriptReplyReader {
       fields.only("answer");
       return new ScriptReply(word.equals("quit") ? null : new Answer.Correct(), fields.at());
     }
-    return new ScriptReply(answer(fields, word, prompt), fields.at());
+    boolean differs = fields.has("differs");
+    return new ScriptReply(
+        differs ? differs(fields, word) : answer(fields, word, prompt), fields.at());
+  }
+
+  /** What is not as recorded of how the instrument is made, at any prompt. */
+  private static Answer differs(ReplyFields fields, String answer) {
+    String said = fields.only("differs", "answer").text("differs");
+    return Arrays.stream(Recorded.values())
+        .filter(what -> what.word().equals(said))
+        .findFirst()
+        .map(what -> new Answer.Differs(what, answer))
+        .orElseThrow(
+            () -> new BadAnswerException("\"" + ReplyFields.shown(said) + "\" is not on record"));
   }
 
   private static Answer answer(ReplyFields fields, String word, Prompt prompt) {

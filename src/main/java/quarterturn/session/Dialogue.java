@@ -25,6 +25,14 @@ public interface Dialogue {
         : List.of();
   }
 
+  /**
+   * Looks again at what the question tells of; whether it tells something else now. Where there are
+   * keys, this is done from time to time while nobody answers.
+   */
+  default boolean lookAgain() throws IOException {
+    return false;
+  }
+
   /** Goes back to the question before; false where there is none. */
   default boolean back() {
     return false;

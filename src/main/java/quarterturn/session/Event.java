@@ -96,6 +96,9 @@ public sealed interface Event {
    * @param from the user's own file that the procedure stood in, or null for one of the program's
    * @param by who works, or null where that was not said
    * @param known what was answered of how it is made in earlier sessions
+   * @param lesson id of the lesson that it is part of, or null
+   * @param back when the lesson or session began whose turns this one sets back; null where it sets
+   *     none back, or none is on record
    */
   record Started(
       Instant at,
@@ -113,7 +116,9 @@ public sealed interface Event {
       @Nullable Carried carried,
       @Nullable String from,
       @Nullable String by,
-      List<Known> known)
+      List<Known> known,
+      @Nullable String lesson,
+      @Nullable Instant back)
       implements Kept, Still {
     public Started {
       past = List.copyOf(past);
@@ -152,7 +157,48 @@ public sealed interface Event {
           carried,
           null,
           null,
-          List.of());
+          List.of(),
+          null,
+          null);
+    }
+
+    /** One that is part of no lesson, and sets none back. */
+    public Started(
+        Instant at,
+        String procedure,
+        int revision,
+        String digest,
+        Role role,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        @Nullable Integer jointFret,
+        List<Past> past,
+        List<Before> before,
+        @Nullable Own own,
+        @Nullable Carried carried,
+        @Nullable String from,
+        @Nullable String by,
+        List<Known> known) {
+      this(
+          at,
+          procedure,
+          revision,
+          digest,
+          role,
+          instrument,
+          kind,
+          style,
+          jointFret,
+          past,
+          before,
+          own,
+          carried,
+          from,
+          by,
+          known,
+          null,
+          null);
     }
 
     @Override
@@ -552,11 +598,17 @@ public sealed interface Event {
    * @param elsewhere turns made on the same neck in other sessions, which were not known when this
    *     one began, oldest first
    * @param carried what other records mean for it now; null where that was not kept yet
+   * @param by who works from here on, or null where that was not said
    */
-  record Resumed(Instant at, List<Past> elsewhere, @Nullable Carried carried)
+  record Resumed(Instant at, List<Past> elsewhere, @Nullable Carried carried, @Nullable String by)
       implements Kept, Still {
     public Resumed {
       elsewhere = List.copyOf(elsewhere);
+    }
+
+    /** One by whom is not said. */
+    public Resumed(Instant at, List<Past> elsewhere, @Nullable Carried carried) {
+      this(at, elsewhere, carried, null);
     }
 
     @Override

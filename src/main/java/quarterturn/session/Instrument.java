@@ -35,6 +35,7 @@ import quarterturn.unit.Printable;
  * @param created when it was added
  * @param build its dimensions and tuning
  * @param windows its own windows, in millimetres and cents
+ * @param job whose it is and by which ticket; it stands here alone, never in a session's record
  */
 public record Instrument(
     String name,
@@ -44,7 +45,8 @@ public record Instrument(
     @Nullable String strings,
     Instant created,
     Build build,
-    Map<Aim, Window> windows) {
+    Map<Aim, Window> windows,
+    Job job) {
   private static final int LAST_FRET = 36;
   private static final int LONGEST_NOTE = 200;
 
@@ -55,15 +57,52 @@ public record Instrument(
       throw new NotUnderstoodException(
           "the joint fret lies between 1 and " + LAST_FRET + ", not " + jointFret);
     }
-    if (strings != null
-        && (strings.length() > LONGEST_NOTE || !strings.equals(Printable.of(strings)))) {
-      throw new NotUnderstoodException(
-          "the note on the strings must be one line of at most " + LONGEST_NOTE + " characters");
-    }
+    line("the note on the strings", strings);
     Map<Aim, Window> kept = new EnumMap<>(Aim.class);
     windows.forEach(
         (aim, window) -> kept.put(aim, aim.check(window, BoundsReader.of(aim.quantity()))));
     windows = Collections.unmodifiableMap(kept);
+  }
+
+  /** One of no ticket and no customer. */
+  public Instrument(
+      String name,
+      String kind,
+      @Nullable Style style,
+      @Nullable Integer jointFret,
+      @Nullable String strings,
+      Instant created,
+      Build build,
+      Map<Aim, Window> windows) {
+    this(name, kind, style, jointFret, strings, created, build, windows, Job.NONE);
+  }
+
+  /** This instrument without its ticket and its customer. */
+  public Instrument forgotten() {
+    return new Instrument(name, kind, style, jointFret, strings, created, build, windows, Job.NONE);
+  }
+
+  private static void line(String what, @Nullable String text) {
+    if (text != null && (text.length() > LONGEST_NOTE || !text.equals(Printable.of(text)))) {
+      throw new NotUnderstoodException(
+          what + " must be one line of at most " + LONGEST_NOTE + " characters");
+    }
+  }
+
+  /** The job that an instrument is in the house for; null where that was not said. */
+  public record Job(@Nullable String ticket, @Nullable String customer) {
+    public static final Job NONE = new Job(null, null);
+
+    public Job {
+      ticket = said(ticket);
+      customer = said(customer);
+      line("the ticket", ticket);
+      line("the customer", customer);
+    }
+
+    private static @Nullable String said(@Nullable String text) {
+      return text == null || text.isBlank() ? null : text.strip();
+    }
   }
 
   /**

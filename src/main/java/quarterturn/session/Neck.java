@@ -179,6 +179,33 @@ public record Neck(List<SessionRecord> sessions) {
     return turns(record -> !record.session().equals(session), cuts());
   }
 
+  /**
+   * When the last lesson that turned its rod began, or the last session where that is no lesson's;
+   * null where none did. A session that set another one's turns back is none.
+   */
+  public @Nullable Instant worked() {
+    SessionRecord last =
+        Lists.last(sessions, r -> !r.turns().isEmpty() && r.started().back() == null);
+    String lesson = last == null ? null : last.started().lesson();
+    return lesson == null
+        ? last == null ? null : last.began()
+        : sessions.stream()
+            .filter(r -> lesson.equals(r.started().lesson()))
+            .map(SessionRecord::began)
+            .min(Comparator.naturalOrder())
+            .orElse(null);
+  }
+
+  /** What the last lesson or session turned that is not set back yet; plus is tighter. */
+  public Turn left() {
+    Instant since = worked();
+    TurnsLeft left = new TurnsLeft();
+    counted().stream()
+        .filter(past -> since != null && !past.at().isBefore(since))
+        .forEach(past -> left.then(past.turn(), past.before() != null));
+    return new Turn(left.turns().stream().mapToDouble(Turn::turns).sum());
+  }
+
   /** The stops that no finding has answered, oldest first. */
   public List<Carried.Stop> stops() {
     Map<String, Instant> cuts = cuts();

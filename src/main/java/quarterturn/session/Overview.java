@@ -44,6 +44,8 @@ import quarterturn.unit.Turn;
  * @param others the readings of other quantities than relief, oldest first
  * @param program how the program is called at a shell
  * @param guide what helps a person beside the steps
+ * @param by who works, or null where that was not said
+ * @param ticket of the instrument as its file has it now, or null
  */
 public record Overview(
     String session,
@@ -66,7 +68,9 @@ public record Overview(
     List<String> parting,
     List<Entry.Other> others,
     Program program,
-    Guide guide) {
+    Guide guide,
+    @Nullable String by,
+    @Nullable String ticket) {
   public Overview {
     others = List.copyOf(others);
     parts = List.copyOf(parts);
@@ -117,32 +121,39 @@ public record Overview(
         parting,
         List.of(),
         Program.here(),
-        Guide.NONE);
+        Guide.NONE,
+        null,
+        null);
   }
 
   /** This overview with other words on what to do before one leaves. */
   public Overview parting(List<String> other) {
-    return with(instrument, other, others, program, guide);
+    return with(instrument, other, others, program, guide, by, ticket);
   }
 
   /** This overview with the readings of other quantities than relief. */
   public Overview reading(List<Entry.Other> more) {
-    return with(instrument, parting, more, program, guide);
+    return with(instrument, parting, more, program, guide, by, ticket);
   }
 
   /** This overview with what helps a person beside the steps. */
   public Overview guided(Guide other) {
-    return with(instrument, parting, others, program, other);
+    return with(instrument, parting, others, program, other, by, ticket);
   }
 
   /** This overview in a program that is called in its own way. */
   public Overview calledBy(Program other) {
-    return with(instrument, parting, others, other, guide);
+    return with(instrument, parting, others, other, guide, by, ticket);
   }
 
   /** This overview with another name for the instrument. */
   public Overview of(String other) {
-    return with(other, parting, others, program, guide);
+    return with(other, parting, others, program, guide, by, ticket);
+  }
+
+  /** This overview with who works, and by which ticket. */
+  public Overview doneBy(@Nullable String who, @Nullable String job) {
+    return with(instrument, parting, others, program, guide, who, job);
   }
 
   private Overview with(
@@ -150,7 +161,9 @@ public record Overview(
       List<String> parting,
       List<Entry.Other> others,
       Program program,
-      Guide guide) {
+      Guide guide,
+      @Nullable String by,
+      @Nullable String ticket) {
     return new Overview(
         session,
         instrument,
@@ -172,7 +185,9 @@ public record Overview(
         parting,
         others,
         program,
-        guide);
+        guide,
+        by,
+        ticket);
   }
 
   /** Every reading and turn, oldest first. */

@@ -1,12 +1,13 @@
 package quarterturn.session;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.NotUnderstoodException;
 
 /** A message or question that is not a session's prompt, in words for every face. */
 public sealed interface Question {
-  /** The kind's word: show, hold, words, number, choose or form. */
+  /** The kind's word: show, hold, words, number, choose, form or rows. */
   String kind();
 
   /** The title, in a few words. */
@@ -145,6 +146,47 @@ public sealed interface Question {
   }
 
   /**
+   * A row of a page on which several people answer.
+   *
+   * @param done whether its answer is locked
+   */
+  record Row(int number, String name, boolean done) {}
+
+  /**
+   * A page that wants one answer from each of several people, typed in one line or row by row, each
+   * after the number of its row.
+   *
+   * @param unit of a number typed without one; empty where words are wanted
+   */
+  record Rows(
+      String title,
+      List<String> lines,
+      String wants,
+      String help,
+      List<Row> rows,
+      String unit,
+      boolean ponder)
+      implements Asked {
+    public Rows {
+      lines = List.copyOf(lines);
+      rows = List.copyOf(rows);
+    }
+
+    @Override
+    public String kind() {
+      return "rows";
+    }
+
+    @Override
+    public String asks() {
+      return rows.stream()
+          .filter(row -> !row.done())
+          .map(row -> rows.size() == 1 ? row.name() : row.number() + " " + row.name())
+          .collect(Collectors.joining(", ", wants + ". ", ""));
+    }
+  }
+
+  /**
    * An option of a question.
    *
    * @param name the text to type for it
@@ -163,6 +205,7 @@ public sealed interface Question {
    * A choice of one option, answered with the beginning of its name, or with its number in a list.
    *
    * @param lettered whether, where there are keys, an option's first letter answers without Enter
+   * @param marked index of the option that is marked first
    */
   record Choose(
       String title,
@@ -170,7 +213,8 @@ public sealed interface Question {
       String asks,
       String help,
       List<Option> options,
-      boolean lettered)
+      boolean lettered,
+      int marked)
       implements Asked {
     public Choose {
       lines = List.copyOf(lines);
@@ -184,13 +228,13 @@ public sealed interface Question {
 
     public Choose(
         String title, List<String> lines, String asks, String help, List<Option> options) {
-      this(title, lines, asks, help, options, false);
+      this(title, lines, asks, help, options, false, 0);
     }
 
     /** A last question before something is done: yes or no, for which its letter is enough. */
     public static Choose sure(String title, List<String> lines, String asks, String help) {
       return new Choose(
-          title, lines, asks, help, List.of(new Option("yes"), new Option("no")), true);
+          title, lines, asks, help, List.of(new Option("yes"), new Option("no")), true, 0);
     }
 
     /**

@@ -130,6 +130,11 @@ public record SessionRecord(
     return events.get(0).at();
   }
 
+  /** Its first event, without which there is no record. */
+  public Event.Started started() {
+    return (Event.Started) events.get(0);
+  }
+
   /** When its last event happened. */
   public Instant last() {
     return events.get(events.size() - 1).at();

@@ -56,7 +56,10 @@ public record Dates(ZoneId zone) {
       return "now";
     }
     String lasting = lasting(to.abs());
-    return (to.isNegative() ? lasting + " ago" : "in " + lasting) + " (" + seenFrom(now, at) + ")";
+    // What is to come is rounded up in both, so that it has come when the time is there.
+    return to.isNegative()
+        ? lasting + " ago (" + seenFrom(now, at) + ")"
+        : "in " + lasting + " (" + overSeenFrom(now, at) + ")";
   }
 
   /** A duration, rounded up to the minute: "10 minutes", "1 hour 30 minutes", "3 days 2 hours". */

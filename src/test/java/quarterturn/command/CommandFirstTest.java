@@ -59,7 +59,7 @@ class CommandFirstTest {
           --plain --lines       | start                  | relief              | mutually exclusive
           --color sometimes     | resume                 |                     | sometimes
           --data DATA           | start                  | relief --data DATA  | only once
-          --lines               | due                    |                     | there is no option
+          --plain               | due                    |                     | there is no option
           --data DATA           | instrument             |                     | there is no option
           --color never         | reckon                 | pull                | there is no option
           """)

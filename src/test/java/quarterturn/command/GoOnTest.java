@@ -43,7 +43,8 @@ class GoOnTest {
   void itGoesOn() {
     Captured again = run("1\n", "start", "action", "--instrument", "blue", "--plain");
     assertThat(again.out()).contains("blue has work that is not over. Go on with it?");
-    assertThat(again.out()).contains("1. Go on: Neck relief on blue (" + first + ")");
+    assertThat(again.out())
+        .contains("1. Go on: Neck relief on blue: strings as found (" + first + ")");
     assertThat(session(again)).isEqualTo(first);
   }
 

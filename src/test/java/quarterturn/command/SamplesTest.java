@@ -78,6 +78,14 @@ class SamplesTest {
     assertWithMessage(name).that(flat(said)).isEqualTo(flat(Files.readString(file)));
   }
 
+  private static void allOf(List<String> then, List<String> now, String name) {
+    int at = 0;
+    for (String line : now) {
+      at += at < then.size() && line.equals(then.get(at)) ? 1 : 0;
+    }
+    assertWithMessage(name).that(then.subList(at, then.size())).isEmpty();
+  }
+
   /** Where a session's words come from. */
   private String kinds() {
     return samples.in("kinds").toString();
@@ -186,8 +194,14 @@ class SamplesTest {
       List<Path> sheets = files.toList();
       assertThat(sheets).hasSize(16);
       for (Path sheet : sheets) {
-        Path name = sheet.getFileName();
-        same("lesson/sheets-board/" + name, Files.readString(out.resolve(name)));
+        String name = sheet.getFileName().toString();
+        String now = Files.readString(out.resolve(name));
+        if (name.startsWith("class.")) {
+          // More is said of a class since; all that was said then still is, in its order.
+          allOf(Files.readString(sheet).lines().toList(), now.lines().toList(), name);
+        } else {
+          same("lesson/sheets-board/" + name, now);
+        }
       }
     }
     String typed = "show\nshow left\nshow right\nspread\norders\nquit\n";

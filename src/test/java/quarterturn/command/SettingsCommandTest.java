@@ -83,6 +83,7 @@ class SettingsCommandTest {
             "file: " + file,
             "own: " + folder + "/bench (from the file)",
             "by: Ana (from the file)",
+            "role: beginner (default)",
             "data: " + folder + "/kept (from the file)")
         .inOrder();
     Files.writeString(file, "by: Ana\n");
@@ -91,11 +92,12 @@ class SettingsCommandTest {
             "file: " + file,
             "own: procedures (from the option --own)",
             "by: Ben (from the option --by)",
+            "role: beginner (default)",
             "data: " + folder + "/xdg/quarterturn (default)")
         .inOrder();
     Files.delete(file);
     assertThat(run("", "settings").out())
-        .startsWith("file: " + file + " (not there; write it to set own, by or data)");
+        .startsWith("file: " + file + " (not there; write it to set own, by, role or data)");
   }
 
   @Test

@@ -160,7 +160,7 @@ class CommandsIT {
     turnedAndEnded(25);
     JarProcess.Ran home = JarProcess.inside("1\nquit\n", "--data", folder.toString());
     assertThat(home.status()).isEqualTo(0);
-    assertThat(home.out()).contains("To go on with, or due:");
+    assertThat(home.out()).contains("Due:");
     assertThat(home.out()).contains("1. my-bass: A day after the rod was turned, read the relief");
     assertThat(bench.files()).hasSize(2);
     assertThat(bench.run("log", "list").out().lines().filter(l -> l.contains("my-bass")).count())

@@ -109,7 +109,7 @@ class ThreeBenchesIT {
         PtyScreen middle = atTerminal(joining("middle"), "--plain")) {
       typed(middle);
       onScreen(left);
-      middle.waitFor("How much").keys("0.4 it lo").waitFor("0.4 it lo");
+      middle.waitFor("The gap in mm").keys("0.4 it lo").waitFor("0.4 it lo");
       middle.signal("KILL", middle.handle());
       left.keys("0.4 it looks so");
       try (JarProcess right = JarProcess.start(with(joining("right"), "--plain"));
@@ -118,7 +118,7 @@ class ThreeBenchesIT {
         release(desk, "left");
         read(left, left.waitFor(SEEN).text());
         left.waitFor("It read:");
-        again.waitFor("How much").keys("0.4 it looks so\r").waitFor("HOLD POINT");
+        again.waitFor("The gap in mm").keys("0.4 it looks so\r").waitFor("HOLD POINT");
         assertThat(again.text()).doesNotContain(SEEN);
         release(desk, "middle");
         read(again, again.waitFor(SEEN).waitFor("Type the reading").text());

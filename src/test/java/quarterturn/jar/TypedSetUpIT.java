@@ -70,6 +70,8 @@ class TypedSetUpIT {
         "bass-34",
         "--style",
         "medium",
+        "--gauges",
+        ".105 .085 .065 .045",
         "--data",
         data.toString(),
         "--plain");

@@ -3,6 +3,7 @@ package quarterturn.lesson;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.store.WriterLog;
@@ -32,7 +33,8 @@ public final class Demo {
           true,
           List.of(),
           true,
-          List.of());
+          List.of(),
+          Questioning.SOME);
 
   private Demo() {}
 
@@ -61,12 +63,24 @@ public final class Demo {
 
   public static Moment moment(Prompt prompt, int asked, @Nullable Value before) {
     Spot spot = spot(prompt.said().step(), asked);
-    return new Moment(
-        spot, prompt, before, null, false, List.of(new LessonQuestion("What if?", null)));
+    return moment(spot, prompt, before, Map.of(), false);
+  }
+
+  public static Moment moment(
+      Spot spot, Prompt prompt, @Nullable Value before, Map<Integer, Value> came, boolean again) {
+    LessonQuestion.Idea idea = new LessonQuestion.Idea("More.", "No.");
+    LessonQuestion asks =
+        new LessonQuestion(LessonQuestion.Kind.IDEA, "What if?", null, "Less.", List.of(idea));
+    return new Moment(spot, prompt, before, 0.05, came, again, false, false, List.of(asks));
   }
 
   public static Prediction guess(Direction direction, double size) {
     return new Prediction(direction, size, "because", false);
+  }
+
+  /** Which way a turn is expected to go. */
+  public static Prediction way(Direction direction) {
+    return new Prediction(direction, 0, null, false);
   }
 
   public static LessonEvent came(String student) {

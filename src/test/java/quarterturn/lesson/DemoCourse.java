@@ -1,5 +1,7 @@
 package quarterturn.lesson;
 
+import static java.util.Objects.requireNonNull;
+
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -8,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.lesson.store.WriterFile;
 import quarterturn.lesson.store.WriterLog;
@@ -25,6 +29,7 @@ import quarterturn.rehearsal.simulated.InstrumentTraits;
 import quarterturn.rehearsal.simulated.NamedNeck;
 import quarterturn.rehearsal.simulated.SimulatedInstrument;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
+import quarterturn.session.Answer;
 import quarterturn.session.Event;
 import quarterturn.session.engine.Engine;
 
@@ -34,9 +39,35 @@ public final class DemoCourse implements BenchSessions {
   private static final Map<String, Library> READ = new ConcurrentHashMap<>();
 
   private final Plan plan;
+  private @Nullable PracticeBench practice;
 
   private DemoCourse(Plan plan) {
     this.plan = plan;
+  }
+
+  /** A bench on a neck, without a hold point, and what a truthful person answers there. */
+  public record Played(LessonSession session, Supplier<Answer> truth) {}
+
+  /** A bench called left on a neck, in any procedure, without a hold point. */
+  public static Played on(NamedNeck neck, String procedure, Path folder, String... students)
+      throws Exception {
+    DemoCourse course = new DemoCourse(plan(neck, procedure, false, false));
+    LessonSession session = course.begun(folder, students);
+    return new Played(session, () -> requireNonNull(course.practice).truth());
+  }
+
+  private static Plan plan(NamedNeck neck, String procedure, boolean everyTurn, boolean blind) {
+    return new Plan(
+        "2027-03-01-1-demo",
+        "Demo",
+        List.of(procedure),
+        List.of(new Plan.Setup(null, "bass-34", neck, 7)),
+        Level.WORKED,
+        everyTurn,
+        List.of(),
+        blind,
+        List.of(),
+        Questioning.SOME);
   }
 
   /** A bench called left in a relief check. */
@@ -48,24 +79,16 @@ public final class DemoCourse implements BenchSessions {
   /** A bench called left in any procedure. */
   public static LessonSession of(String procedure, Path folder, boolean blind, String... students)
       throws Exception {
-    Plan plan =
-        new Plan(
-            "2027-03-01-1-demo",
-            "Demo",
-            List.of(procedure),
-            List.of(new Plan.Setup(null, "bass-34", NamedNeck.TOO_MUCH, 7)),
-            Level.WORKED,
-            true,
-            List.of(),
-            blind,
-            List.of());
+    return new DemoCourse(plan(NamedNeck.TOO_MUCH, procedure, true, blind)).begun(folder, students);
+  }
+
+  private LessonSession begun(Path folder, String... students) throws Exception {
     WriterLog.Header header = new WriterLog.Header(plan.lesson(), "left", WriterLog.Part.BENCH);
     LessonBench bench = LessonBench.at(WriterFile.create(folder, header), plan.level());
     for (String student : students) {
       bench.record(new LessonEvent.Came(T, student));
     }
-    Clock clock = Clock.fixed(T, ZoneOffset.UTC);
-    return new LessonSession(bench, plan, folder, clock, new DemoCourse(plan));
+    return new LessonSession(bench, plan, folder, Clock.fixed(T, ZoneOffset.UTC), this);
   }
 
   /** Lets a bench go on, as a teacher would. */
@@ -89,7 +112,8 @@ public final class DemoCourse implements BenchSessions {
         READ.put(name, library);
       }
       Kind kind = library.kind("bass-34");
-      InstrumentTraits traits = NamedNeck.TOO_MUCH.on(kind, Style.MEDIUM);
+      NamedNeck named = requireNonNull(plan.instruments().get(0).neck());
+      InstrumentTraits traits = named.on(kind, Style.MEDIUM);
       SimulatedNeck neck = new SimulatedNeck(traits.neck(), new SplittableRandom(7));
       Procedure main = library.main();
       Event.Started started =
@@ -115,6 +139,7 @@ public final class DemoCourse implements BenchSessions {
               new SimulatedInstrument(traits, neck, kind),
               "An invented neck.",
               PracticeBench.Kept.NOWHERE);
+      practice = bench;
       return new Run(library, List.of(), null, bench, () -> {});
     } catch (Exception e) {
       throw new IllegalStateException(e);

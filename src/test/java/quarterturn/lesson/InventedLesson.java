@@ -41,7 +41,8 @@ public final class InventedLesson {
           true,
           List.of(),
           true,
-          List.of());
+          List.of(),
+          Questioning.SOME);
   public static final Set<String> SADDLES = Set.of("action/set-saddles");
 
   /** The steps in words. */

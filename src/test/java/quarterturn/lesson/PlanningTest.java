@@ -37,6 +37,7 @@ class PlanningTest {
     assertThat(plan.everyTurn()).isTrue();
     assertThat(plan.blind()).isFalse();
     assertThat(plan.students()).isEmpty();
+    assertThat(plan.questions()).isEqualTo(Questioning.SOME);
   }
 
   @Test
@@ -48,6 +49,7 @@ class PlanningTest {
                 PlanPart.PROCEDURES, "relief, season",
                 PlanPart.HOLDS, "every turn, relief/confirm",
                 PlanPart.STUDENTS, "Ana, Ben",
+                PlanPart.QUESTIONS, "few",
                 PlanPart.BLIND, "yes"));
     assertThat(plan.forBench("left"))
         .isEqualTo(new Plan.Setup("left", "bass-34", NamedNeck.DEAD, 1));
@@ -61,6 +63,9 @@ class PlanningTest {
     String read = PlanFile.text(PlanFile.read(LessonFolder.PLAN, text));
     assertThat(read).isEqualTo(PlanFile.text(plan));
     assertThat(read).contains("students:\n- Ana\n- Ben");
+    assertThat(read).contains("questions: few\n");
+    byte[] earlier = read.replace("questions: few\n", "").getBytes(StandardCharsets.UTF_8);
+    assertThat(PlanFile.read(LessonFolder.PLAN, earlier).questions()).isEqualTo(Questioning.SOME);
   }
 
   @ParameterizedTest
@@ -77,6 +82,7 @@ class PlanningTest {
         "LEVEL|easy|choose a level: worked, last-missing",
         "HOLDS|nosuch|there is no step nosuch to hold at",
         "BLIND|perhaps|blind takes yes or no",
+        "QUESTIONS|many|questions takes few, some or all",
         "TITLE|a {b}|without braces",
         "STUDENTS|'Ana,,Ben'|is no name",
       })

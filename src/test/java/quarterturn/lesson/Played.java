@@ -42,7 +42,10 @@ public final class Played {
     } else if (gate instanceof Gate.ReadBlind read) {
       session.read(read.round(), read.missing().get(0), new Bracket(0.6, 0.65));
     } else if (gate instanceof Gate.Reflect reflect) {
-      session.reflect(reflect, "so", reflect.question() == null ? null : "a guess", false);
+      Round round = reflect.round();
+      String student = round.toReflect(session.lesson().students()).get(0);
+      boolean asks = reflect.question() != null;
+      session.reflect(round, student, asks ? null : "so", asks ? "a guess" : null, false);
     } else {
       session.answer(answer(session));
     }

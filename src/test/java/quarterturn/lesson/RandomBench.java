@@ -4,12 +4,14 @@ import static java.util.Objects.requireNonNull;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.Gate;
 import quarterturn.lesson.student.LessonBench;
 import quarterturn.lesson.student.Moment;
+import quarterturn.session.Prompt;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -17,7 +19,7 @@ import quarterturn.unit.Turn;
 public final class RandomBench extends RandomWriter {
   private @Nullable LessonBench bench;
   private int asked = 1;
-  private @Nullable Value answered;
+  private Map<Integer, Value> came = Map.of();
   private Value before = Demo.gap(0.5);
 
   public RandomBench(Path folder, String writer, Random random) {
@@ -58,8 +60,8 @@ public final class RandomBench extends RandomWriter {
 
   private Moment moment() {
     boolean turn = asked % 2 == 0;
-    Moment moment = Demo.moment(turn ? Demo.turn() : Demo.measure(), asked, before);
-    return new Moment(moment.spot(), moment.prompt(), before, answered, false, moment.asks());
+    Prompt prompt = turn ? Demo.turn() : Demo.measure();
+    return Demo.moment(Demo.spot(prompt.said().step(), asked), prompt, before, came, false);
   }
 
   private void answer() throws Exception {
@@ -73,19 +75,26 @@ public final class RandomBench extends RandomWriter {
       String student = read.missing().get(random.nextInt(read.missing().size()));
       open().record(new LessonEvent.BlindRead(now(), read.round(), student, leaves()));
     } else if (gate instanceof Gate.Reflect reflect) {
+      String question = reflect.question();
+      String answer = question == null ? null : "Less.";
       open()
           .record(
               new LessonEvent.Reflected(
-                  now(), reflect.round(), reflect.student(), "so", "What if?", "Less.", now(2)));
+                  now(),
+                  reflect.round().n(),
+                  reflect.missing().get(random.nextInt(reflect.missing().size())),
+                  now(2) ? "so" : null,
+                  question,
+                  answer,
+                  now(2)));
     } else if (gate instanceof Gate.Open) {
       Value result = asked % 2 == 0 ? new Value.Rod(Turn.EIGHTH) : gap();
-      if (!now(8)) {
-        open()
-            .record(
-                new LessonEvent.Resulted(now(), requireNonNull(lesson().lastRound()).n(), result));
+      Round round = lesson().pending(result instanceof Value.Rod);
+      came = round == null ? Map.of() : Map.of(round.n(), result);
+      if (round != null && !now(8)) {
+        open().record(new LessonEvent.Resulted(now(), round.n(), result));
       }
       // Else it was killed between the session's journal and this file.
-      answered = result;
       before = result instanceof Value.Gap ? result : before;
       asked++;
     } else {

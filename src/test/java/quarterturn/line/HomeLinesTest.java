@@ -26,7 +26,7 @@ class HomeLinesTest {
   private static final HomeDialogue.Item OPEN =
       new HomeDialogue.Item(
           new Question.Option(
-              "a-1", "Neck relief on blue-guitar", "Begun 12:00. Go on", "Unfinished sessions"),
+              "a-1", "Neck relief on blue-guitar", "Begun 12:00. Broken off", "To go on with"),
           new HomeDialogue.Choice.Resume("a-1"));
 
   private final StringWriter shown = new StringWriter();
@@ -54,12 +54,12 @@ class HomeLinesTest {
             Due:
             1. practice-bass: A day on, read again. Due 2 hours ago (10:05)
 
-            Unfinished sessions:
-            2. Neck relief on blue-guitar (a-1): Begun 12:00. Go on
+            To go on with:
+            2. Neck relief on blue-guitar (a-1): Begun 12:00. Broken off
 
             Begin:
             3. Neck relief (start): Bring the curve""");
-    assertThat(shown.toString()).contains("\n13. Quit (quit)\n\nWhat would you like to do? > ");
+    assertThat(shown.toString()).contains("\n13. Quit (quit)\n\nWhat would you like to do? [2] > ");
   }
 
   @Test

@@ -23,7 +23,7 @@ final class Coming {
           "blue-guitar",
           "relief",
           "2027-03-01-relief-x2m7",
-          "The wait is over: go on with relief.",
+          "Settled, ready; go on with relief.",
           Told.BEGAN);
 
   static final List<Due> BOTH = List.of(WAIT, DAY);

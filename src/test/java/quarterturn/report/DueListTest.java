@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import quarterturn.session.Program;
 
@@ -16,16 +17,19 @@ class DueListTest {
 
   @Test
   void itSaysWhenWhatAndWhatToTypeOnALineOfItsOwn() {
-    assertThat(DueList.lines(Coming.BOTH, NOW, Told.DATES, Program.here()))
+    assertThat(
+            DueList.lines(
+                Coming.BOTH, Map.of("blue-guitar", "4711"), NOW, Told.DATES, Program.here()))
         .containsExactly(
-            "1 hour 45 minutes ago (10:15), blue-guitar: The wait is over: go on with relief.",
+            "1 hour 45 minutes ago (10:15), blue-guitar, ticket 4711: Settled, ready; go on",
+            "with relief.",
             "  quarterturn resume 2027-03-01-relief-x2m7",
             "",
             "In 22 hours (2027-03-02 10:00), practice-bass: A day after the rod was turned,",
             "read the relief again.",
             "  quarterturn start relief --instrument practice-bass")
         .inOrder();
-    assertThat(DueList.lines(List.of(), NOW, Told.DATES, Program.here()))
+    assertThat(DueList.lines(List.of(), Map.of(), NOW, Told.DATES, Program.here()))
         .containsExactly("Nothing is due.");
   }
 
@@ -54,7 +58,7 @@ class DueListTest {
     assertThat(wait.get("instrument").asText()).isEqualTo("blue-guitar");
     assertThat(wait.get("procedure").asText()).isEqualTo("relief");
     assertThat(wait.get("session").asText()).isEqualTo("2027-03-01-relief-x2m7");
-    assertThat(wait.get("what").asText()).isEqualTo("The wait is over: go on with relief.");
+    assertThat(wait.get("what").asText()).isEqualTo("Settled, ready; go on with relief.");
     assertThat(wait.get("command").asText()).isEqualTo("resume 2027-03-01-relief-x2m7");
     assertThat(read.get("due").get(1).get("overdue").asBoolean()).isFalse();
   }

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,7 @@ import quarterturn.session.Question;
 import quarterturn.session.store.Dues;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.Store;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 
 class HomeItemsTest {
@@ -34,7 +36,7 @@ class HomeItemsTest {
       int hoursAgo,
       @Nullable Instant until,
       Event.@Nullable Ended ended,
-      String standing) {
+      @Nullable String standing) {
     Instant began = NOW.minus(Duration.ofHours(hoursAgo));
     return new Store.Glance(
         name,
@@ -55,17 +57,19 @@ class HomeItemsTest {
 
   private static List<HomeDialogue.Item> items(List<Store.Glance> sessions) {
     return HomeItems.of(
-        sessions,
+        Work.of(sessions, Map.of(), NOW),
         Dues.pressing(Dues.of(sessions, Set.of("practice-bass"), RECHECKS, NOW), RECHECKS, NOW),
         ShippedRules.ALL.results()::title,
         NOW,
         new Dates(ZoneOffset.UTC));
   }
 
-  private static HomeDialogue.Item resumed(String name, String detail, String group) {
+  private static HomeDialogue.Item resumed(
+      String name, String brief, String detail, boolean waits) {
     return new HomeDialogue.Item(
-        new Question.Option(name, "Neck relief on practice-bass", detail, group),
-        new HomeDialogue.Choice.Resume(name));
+        new Question.Option(name, "Neck relief on practice-bass" + brief, detail, "To go on with"),
+        new HomeDialogue.Choice.Resume(name),
+        waits);
   }
 
   @Test
@@ -80,7 +84,7 @@ class HomeItemsTest {
                     "practice-bass",
                     "A day after the rod was turned, read the relief again."
                         + " Due 2 hours ago (10:00)",
-                    "To go on with, or due"),
+                    "Due"),
                 new HomeDialogue.Choice.Begin("relief-check", "practice-bass", Role.BEGINNER)));
   }
 
@@ -91,26 +95,20 @@ class HomeItemsTest {
     Store.Glance open = glance("o-3", 30, null, null);
     assertThat(items(List.of(waits, over, open)))
         .containsExactly(
-            resumed("w-2", "Begun 09:00. The wait is over: read again", "To go on with, or due"),
+            resumed("w-2", ": settled, ready", "Begun 09:00. Settled, ready", false),
+            resumed("o-3", ": strings at pitch", "Begun 2027-03-02 06:00. Strings at pitch", false),
             resumed(
-                "o-3",
-                "Begun 2027-03-02 06:00. Left with strings at pitch",
-                "To go on with, or due"),
-            new HomeDialogue.Item(
-                new Question.Option(
-                    "w-1",
-                    "Neck relief on practice-bass, 14 minutes left",
-                    "Begun 09:00. It waits until 12:14",
-                    "Waiting"),
-                new HomeDialogue.Choice.Resume("w-1")))
+                "w-1",
+                ": 14 minutes left",
+                "Begun 09:00. Waits until 12:14, 14 minutes left",
+                true))
         .inOrder();
   }
 
   @Test
-  void aSessionLeftInATurnSaysSo() {
-    Store.Glance open = glance("o-3", 30, null, null, "in the middle of a rod turn");
-    assertThat(items(List.of(open)).get(0).option().detail())
-        .endsWith(". Left in the middle of a rod turn");
+  void whoseStateNobodyLeftWasBrokenOff() {
+    assertThat(items(List.of(glance("o-3", 30, null, null, null))).get(0).option().detail())
+        .endsWith(". Broken off");
   }
 
   @Test
@@ -146,25 +144,17 @@ class HomeItemsTest {
   }
 
   @Test
-  void sessionsBeyondTheFiveAreListedAsUnfinished() {
+  void everyUnfinishedSessionIsListedAndTheOneLeftLongestAgoIsFirst() {
     List<Store.Glance> sessions = new ArrayList<>();
-    for (int i = 0; i < 7; i++) {
+    for (int i = 6; i >= 0; i--) {
       sessions.add(glance("o-" + i, i + 1, null, null));
     }
     List<Question.Option> options =
         items(sessions).stream().map(HomeDialogue.Item::option).toList();
     assertThat(options.stream().map(Question.Option::name).toList())
-        .containsExactly("o-0", "o-1", "o-2", "o-3", "o-4", "o-5", "o-6")
+        .containsExactly("o-6", "o-5", "o-4", "o-3", "o-2", "o-1", "o-0")
         .inOrder();
-    assertThat(options.stream().map(Question.Option::group).toList())
-        .containsExactly(
-            "To go on with, or due",
-            "To go on with, or due",
-            "To go on with, or due",
-            "To go on with, or due",
-            "To go on with, or due",
-            "Unfinished sessions",
-            "Unfinished sessions")
-        .inOrder();
+    assertThat(options.stream().map(Question.Option::group).distinct().toList())
+        .containsExactly("To go on with");
   }
 }

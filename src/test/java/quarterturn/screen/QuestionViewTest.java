@@ -18,8 +18,8 @@ import quarterturn.session.store.OwnProcedure;
 class QuestionViewTest {
   private static final List<Question.Option> UNFINISHED =
       List.of(
-          option("Neck relief on practice-bass", "Begun 12:00. The wait is over: read again"),
-          option("Neck relief on bass-34", "Begun 2027-03-02 06:00. Left with strings at pitch"));
+          option("Neck relief on practice-bass: settled, ready", "Begun 12:00. Settled, ready"),
+          option("Neck relief on bass-34", "Begun 2027-03-02 06:00. Strings at pitch"));
   private static final List<Question.Option> DUE =
       List.of(
           new Question.Option(
@@ -37,7 +37,7 @@ class QuestionViewTest {
       view(Stream.concat(DUE.stream(), UNFINISHED.stream()).toList());
 
   private static Question.Option option(String label, String detail) {
-    return new Question.Option("a-1", label, detail, "Unfinished sessions");
+    return new Question.Option("a-1", label, detail, "To go on with");
   }
 
   private static QuestionView view(List<Question.Option> begun) {

@@ -52,7 +52,7 @@ public final class ScriptedMain {
     try (Terminal terminal = SystemTerminal.open()) {
       ScreenFace.Outcome outcome;
       try (Surface surface = Surface.open(terminal, settings)) {
-        outcome = ScreenFace.run(surface, bench, ZoneOffset.UTC, "");
+        outcome = ScreenFace.run(surface, bench, ZoneOffset.UTC, "", false);
       }
       ScreenFace.say(terminal, outcome.farewell());
       int status = outcome.status();

@@ -34,7 +34,7 @@ import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 
-/** What DEVELOPERS.md shows of questions in JSON lines happens like that. */
+/** What src/docs/json-lines.md shows of questions in JSON lines happens like that. */
 class ScriptQuestionsTest {
   @TempDir Path folder;
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -42,7 +42,7 @@ class ScriptQuestionsTest {
 
   /** The lines of one example; the first is 0. */
   private static List<String> example(int number) throws Exception {
-    String text = Files.readString(Path.of("DEVELOPERS.md"));
+    String text = Files.readString(Path.of("src/docs/json-lines.md"));
     String after = text.substring(text.indexOf("`ScriptQuestionsTest`"));
     return after.split("```\n", -1)[2 * number + 1].lines().toList();
   }

@@ -47,9 +47,12 @@ public final class LessonFolder {
         notices.add(Printable.of(name + " can't be read: " + e.getMessage()));
       }
     }
-    return new Contents(
-        logs.stream().filter(log -> logs.stream().noneMatch(o -> o.replaces(log))).toList(),
-        notices);
+    return new Contents(standing(logs), notices);
+  }
+
+  /** The files that no other one stands for. */
+  static List<WriterLog> standing(List<WriterLog> logs) {
+    return logs.stream().filter(log -> logs.stream().noneMatch(o -> o.replaces(log))).toList();
   }
 
   /**

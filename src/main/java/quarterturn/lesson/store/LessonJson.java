@@ -28,17 +28,18 @@ final class LessonJson {
     shapes.object(Value.class, new ValueJson());
     shapes.inline(Spot.class, shapes.record(Spot.class, "procedure step part asked"));
     shapes.inline(
-        Prediction.class, shapes.record(Prediction.class, "direction size reason helped"));
+        Prediction.class, shapes.record(Prediction.class, "direction? size reason? helped"));
     shapes.object(
         Order.class,
         new KindsJson<Order>("order", shapes)
             .kind("release", Order.Release.class, "keeps value")
             .kind("hold", Order.Hold.class, "reason")
             .kind("level", Order.SetLevel.class, "student level? frozen")
+            .kind("come-back", Order.ComeBack.class, "student question again")
             .kind("end", Order.End.class, ""));
     return new KindsJson<LessonEvent>("event", shapes)
         .kind("joined", LessonEvent.Joined.class, "at name")
-        .kind("came", LessonEvent.Came.class, "at student")
+        .kind("came", LessonEvent.Came.class, "at student level?")
         .kind("went", LessonEvent.Went.class, "at student")
         .kind("stepped", LessonEvent.Stepped.class, "at spot")
         .kind("ticked", LessonEvent.Ticked.class, "at")
@@ -54,13 +55,14 @@ final class LessonJson {
         .kind(
             "reflected",
             LessonEvent.Reflected.class,
-            "at round student reason question? answer? missed")
+            "at round student reason? question? answer? missed")
         .kind("held", LessonEvent.Held.class, "at spot waits-for value")
         .kind("stopped", LessonEvent.Stopped.class, "at reason?")
         .kind(
             "asked-again", LessonEvent.AskedAgain.class, "at student question answer missed season")
         .kind("accepted", LessonEvent.Accepted.class, "at ref takes")
         .kind("declined", LessonEvent.Declined.class, "at ref why")
-        .kind("ordered", LessonEvent.Ordered.class, "at bench? asks");
+        .kind("ordered", LessonEvent.Ordered.class, "at bench? asks")
+        .kind("struck", LessonEvent.Struck.class, "at student");
   }
 }

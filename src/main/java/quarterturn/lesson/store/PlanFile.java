@@ -13,11 +13,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.Questioning;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Form;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -27,7 +30,17 @@ import quarterturn.session.Program;
 public final class PlanFile {
   private static final List<String> KEYS =
       List.of(
-          "lesson", "title", "procedures", "instruments", "level", "holds", "blind", "students");
+          "lesson",
+          "title",
+          "procedures",
+          "instruments",
+          "level",
+          "holds",
+          "blind",
+          "students",
+          "levels",
+          "questions");
+  private static final List<String> BEGINS = List.of("student", "level");
   private static final List<String> SETUP = List.of("bench", "kind", "neck", "seed");
   private static final int MOST_SEED = 999_999;
   private static final String HEAD = "# A lesson of quarterturn.\n";
@@ -86,6 +99,20 @@ public final class PlanFile {
     }
     boolean blind = form.truth("blind");
     List<String> students = form.lines("students");
+    Map<String, Level> levels = new TreeMap<>();
+    for (Form piece : form.each("levels", "a student's level", BEGINS)) {
+      String student = piece.line("student");
+      Level begin = piece.word("level", "a level", Level.values(), Level::word);
+      piece.complete();
+      if (student != null && begin != null) {
+        levels.put(student, begin);
+      }
+    }
+    // Plans of earlier versions say nothing of it.
+    Questioning questions =
+        form.has("questions")
+            ? form.word("questions", "how many", Questioning.values(), Questioning::word)
+            : null;
     form.end();
     return new Plan(
         Objects.requireNonNullElse(lesson, ""),
@@ -96,7 +123,9 @@ public final class PlanFile {
         everyTurn,
         holds,
         blind,
-        students);
+        students,
+        levels,
+        Objects.requireNonNullElse(questions, Questioning.SOME));
   }
 
   private static Plan.Setup setup(Form piece, List<Plan.Setup> before) {
@@ -121,6 +150,11 @@ public final class PlanFile {
         seed == null ? 1 : seed);
   }
 
+  /** The plan's text, with a note for its reader. */
+  public static String text(Plan plan, String note) {
+    return HEAD + "# " + note + "\n" + text(plan).substring(HEAD.length());
+  }
+
   /** The plan's text. */
   public static String text(Plan plan) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
@@ -136,9 +170,17 @@ public final class PlanFile {
     }
     plan.holds().forEach(holds::add);
     node.put("blind", plan.blind());
+    node.put("questions", plan.questions().word());
     if (!plan.students().isEmpty()) {
       ArrayNode students = node.putArray("students");
       plan.students().forEach(students::add);
+    }
+    if (!plan.levels().isEmpty()) {
+      ArrayNode levels = node.putArray("levels");
+      new TreeMap<>(plan.levels())
+          .forEach(
+              (student, level) ->
+                  levels.addObject().put("student", student).put("level", level.word()));
     }
     YAMLFactory factory =
         YAMLFactory.builder()

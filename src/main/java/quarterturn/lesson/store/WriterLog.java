@@ -88,6 +88,7 @@ public record WriterLog(
       if (log.header() != null && log.header().role() == Part.BOARD) {
         for (int i = 0; i < log.events().size(); i++) {
           if (log.events().get(i) instanceof LessonEvent.Ordered o
+              && !(o.order() instanceof Order.ComeBack)
               && (o.bench() == null || o.bench().equals(bench))) {
             out.put(new Ref(log.header().writer(), i + 1), o.order());
           }

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Round;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
@@ -26,6 +27,11 @@ public final class BenchDialogue implements Dialogue {
 
   private boolean open;
   private int spread;
+  private final Set<Integer> debriefed = new HashSet<>();
+
+  /** Whether nothing was told yet, so that what was told before a break is not told again. */
+  private boolean begin = true;
+
   private int asked;
   private String duties = "";
   private List<String> news = List.of();
@@ -53,6 +59,7 @@ public final class BenchDialogue implements Dialogue {
     }
     greet();
     readTogether();
+    debrief();
     boolean closed = before() != null;
     boolean fresh = !closed && opened();
     open = !closed;
@@ -64,7 +71,7 @@ public final class BenchDialogue implements Dialogue {
     if (stands.waits() && !before.waits()) {
       aside = new Aside(before, steps);
     }
-    boolean goesOn = aside != null && aside.stands().sameQuestions(stands);
+    boolean goesOn = aside != null && stands.sameQuestions(aside.stands());
     steps = aside != null && goesOn ? aside.steps() : steps();
     aside = stands.waits() ? aside : null;
     if (gate() instanceof Gate.Over) {
@@ -130,6 +137,22 @@ public final class BenchDialogue implements Dialogue {
       lines.add("Now agree on one reading and give it together.");
       told.add(new Question.Show("What you read", lines));
     }
+  }
+
+  /** Tells of each reading that was predicted, once all have answered what is asked after it. */
+  private void debrief() {
+    List<Round> rounds = session.lesson().rounds();
+    for (Round round : rounds) {
+      boolean done =
+          round.result() != null && round.toReflect(session.lesson().students()).isEmpty();
+      if (done && debriefed.add(round.n()) && !begin) {
+        List<String> lines = session.debrief(round);
+        if (!lines.isEmpty()) {
+          told.add(new Question.Show("All have answered", lines));
+        }
+      }
+    }
+    begin = false;
   }
 
   private boolean opened() {
@@ -234,8 +257,7 @@ public final class BenchDialogue implements Dialogue {
     }
     Taken taken = answered(text);
     if (!taken.told().isEmpty()) {
-      String title = steps instanceof AskingAgain ? AskingAgain.TITLE : "All have answered";
-      told.add(new Question.Show(title, taken.told()));
+      told.add(new Question.Show(AskingAgain.TITLE, taken.told()));
     }
     return Taken.briefly(taken.brief());
   }

@@ -57,6 +57,11 @@ public interface BenchSessions {
       return practice == null ? bench().prompt() : practice.asked();
     }
 
+    /** Whether the last reading asks for a turn of the rod, whatever comes before it. */
+    boolean asksForTurn() {
+      return practice != null ? practice.asksForTurn() : live != null && live.asksForTurn();
+    }
+
     /** Leaves this session, and says in what state; a simulated neck stands still meanwhile. */
     String leave() throws IOException {
       return practice == null ? bench().leave() : practice.standing();

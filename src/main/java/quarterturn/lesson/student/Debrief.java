@@ -2,16 +2,15 @@ package quarterturn.lesson.student;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Levels;
-import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
+import quarterturn.lesson.Value;
 import quarterturn.procedure.LessonQuestion;
 
-/** What is told after a round, when all students have given their reasons. No marks are given. */
+/** What is told after a round, when all students have answered. No marks are given. */
 final class Debrief {
   private Debrief() {}
 
@@ -22,14 +21,19 @@ final class Debrief {
    */
   static List<String> lines(Round round, BenchLesson lesson, @Nullable LessonQuestion ask) {
     List<String> out = new ArrayList<>();
-    Map<String, Prediction> sorted = new TreeMap<>(round.predictions());
-    sorted.forEach(
-        (student, prediction) -> {
-          String how = how(round.outcome(student));
-          if (!how.isEmpty()) {
-            out.add(student + ": " + GateWords.prediction(prediction, round) + ". " + how);
-          }
-        });
+    if (round.result() instanceof Value.None) {
+      return out;
+    }
+    out.addAll(GateWords.beside(round));
+    String right =
+        round.predictions().keySet().stream()
+            .filter(student -> round.outcome(student) != Levels.Try.WRONG)
+            .sorted()
+            .collect(Collectors.joining(", "));
+    out.add(
+        right.isEmpty()
+            ? "It came otherwise than predicted."
+            : "It came as predicted by " + right + ".");
     if (ask != null) {
       List<String> key = Questions.key(ask);
       if (!key.isEmpty()) {
@@ -37,17 +41,7 @@ final class Debrief {
         out.addAll(key);
       }
     }
-    if (!out.isEmpty()) {
-      out.add("Shown at this bench from here: " + lesson.level().words() + ". Hazards always.");
-    }
+    out.add("Shown at this bench from here: " + lesson.level().words() + ". Hazards always.");
     return out;
-  }
-
-  private static String how(Levels.Try how) {
-    return switch (how) {
-      case RIGHT, RIGHT_WITH_HELP -> "It came out like that.";
-      case WRONG -> "It came out otherwise.";
-      case UNTOLD -> "";
-    };
   }
 }

@@ -5,15 +5,23 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.LessonEvent;
-import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Spread;
-import quarterturn.lesson.Value;
 
 /** What has to happen before a session's prompt may be shown and answered. */
 public sealed interface Gate {
   /** How long no answer to a question is taken, so that everybody thinks first. */
   Duration QUESTION_PAUSE = Duration.ofSeconds(5);
+
+  /** Whether this is the same page as another one, of which more may be answered. */
+  default boolean goesOnFrom(Gate other) {
+    if (this instanceof Predict a && other instanceof Predict b) {
+      return a.round.n() == b.round.n();
+    }
+    return this instanceof Reflect c && other instanceof Reflect d
+        ? c.round.n() == d.round.n()
+        : equals(other);
+  }
 
   /** An event is to be appended, and then the gate asked for again. */
   record Record(LessonEvent event) implements Gate {}
@@ -45,14 +53,13 @@ public sealed interface Gate {
   record ReadBlind(int round, List<String> missing) implements Gate {}
 
   /**
-   * A student compares prediction and result; whether it was right is told when all have given
-   * their reasons.
+   * Students compare predictions and result, and answer a question; whether they were right is told
+   * when all have answered.
    *
-   * @param question about a changed case, or null
+   * @param missing who has not answered
+   * @param question about a changed case; null where one line is wanted on why it came so
    */
-  record Reflect(
-      int round, String student, Prediction prediction, Value result, @Nullable String question)
-      implements Gate {}
+  record Reflect(Round round, List<String> missing, @Nullable String question) implements Gate {}
 
   /**
    * The prompt may be shown and answered.

@@ -2,6 +2,8 @@ package quarterturn.lesson.student;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Prediction;
@@ -50,28 +52,31 @@ public final class GateWords {
     return List.of();
   }
 
-  /** A prediction in words: "smaller, about 0.35 mm". */
+  /** A prediction in words: "0.35 mm", or "tighten" before a turn. */
   static String prediction(Prediction prediction, Round round) {
     boolean turn = round.opened().turn();
+    Direction direction = prediction.direction();
+    // Where nothing was read before there is no way, and the size alone counts.
+    String way =
+        direction == null || (!turn && round.opened().before() == null)
+            ? ""
+            : direction.words(turn);
     if (turn) {
-      Turn size = new Turn(prediction.size());
-      return prediction.direction() == Direction.SAME
-          ? Direction.SAME.words(true)
-          : prediction.direction().words(true) + " " + size;
+      return way + (prediction.size() == 0 ? "" : " " + new Turn(prediction.size()));
     }
     String unit = round.result() instanceof Value.Number number ? number.unit() : "mm";
-    String way = round.opened().before() == null ? "" : prediction.direction().words(false) + ", ";
-    return way + "about " + Decimals.plain(Decimals.kept(prediction.size())) + " " + unit;
+    String size = Decimals.plain(Decimals.kept(prediction.size())) + " " + unit;
+    return way.isEmpty() ? size : way + ", " + size;
   }
 
-  /** The lines that set prediction beside result, without saying whether it was right. */
-  public static List<String> beside(Gate.Reflect reflect, Round round) {
-    return List.of(
-        reflect.student()
-            + " predicted "
-            + prediction(reflect.prediction(), round)
-            + ", because: "
-            + reflect.prediction().reason(),
-        (round.opened().turn() ? "The turn was: " : "It read: ") + reflect.result() + ".");
+  /** The lines that set predictions beside the result, without saying which were right. */
+  static List<String> beside(Round round) {
+    String predicted =
+        new TreeMap<>(round.predictions())
+            .entrySet().stream()
+                .map(e -> e.getKey() + " " + prediction(e.getValue(), round))
+                .collect(Collectors.joining("; "));
+    String came = round.opened().turn() ? "The turn was: " : "It read: ";
+    return List.of("Predicted: " + predicted + ".", came + round.result() + ".");
   }
 }

@@ -2,17 +2,17 @@ package quarterturn.lesson.student;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Questioning;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Spread;
 import quarterturn.lesson.Value;
-import quarterturn.procedure.LessonQuestion;
 import quarterturn.session.Prompt;
 
 /**
@@ -35,7 +35,7 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
         return new Gate.Held(keep);
       }
     }
-    Gate first = lastRound();
+    Gate first = earlier();
     if (first == null) {
       first = round();
     }
@@ -46,46 +46,52 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
   }
 
   /**
-   * What is still to be done about the last round, or the note that the bench has moved on; null
+   * What is still to be done about earlier rounds, or the note that the bench has moved on; null
    * where neither.
    */
-  private @Nullable Gate lastRound() {
-    Round last = lesson.lastRound();
-    boolean left = last != null && !last.opened().spot().equals(moment.spot()) && !moment.again();
-    if (last != null && left && last.shown() != null && last.result() == null) {
-      // The session took the answer, and then the machine stopped.
-      Value answered = moment.answered() == null ? Value.NONE : moment.answered();
-      return new Gate.Record(new LessonEvent.Resulted(at, last.n(), answered));
+  private @Nullable Gate earlier() {
+    for (Map.Entry<Integer, Value> came : moment.came().entrySet()) {
+      Round round = lesson.round(came.getKey());
+      if (round != null && round.shown() != null && round.result() == null && !moment.again()) {
+        return new Gate.Record(new LessonEvent.Resulted(at, round.n(), came.getValue()));
+      }
     }
     if (!moment.spot().equals(lesson.spot())) {
       return new Gate.Record(new LessonEvent.Stepped(at, moment.spot()));
     }
-    if (last != null && left && !last.toReflect(lesson.students()).isEmpty()) {
-      return reflect(last, last.toReflect(lesson.students()).get(0));
-    }
-    return null;
+    Round round = moment.again() ? null : lesson.reflecting();
+    return round == null ? null : reflect(round);
   }
 
-  private static Gate reflect(Round round, String student) {
-    Prediction prediction = round.predictions().get(student);
-    Value result = round.result();
-    if (prediction == null || result == null) {
-      throw new IllegalStateException("nobody reflects on what was not predicted or read");
-    }
-    return new Gate.Reflect(round.n(), student, prediction, result, round.opened().question());
+  private Gate reflect(Round round) {
+    List<String> missing = round.toReflect(lesson.students());
+    String question = round.opened().question();
+    boolean why = round.opened().turn() && plan.questions() != Questioning.FEW;
+    return question != null || why
+        ? new Gate.Reflect(round, missing, question)
+        : new Gate.Record(
+            new LessonEvent.Reflected(at, round.n(), missing.get(0), null, null, null, false));
   }
 
+  /** The prediction that is due: first the way of a turn, then the gap that it will leave. */
   private @Nullable Gate round() {
-    double step =
-        moment.prompt() instanceof Prompt.Measure measure
-            ? measure.step()
-            : moment.prompt() instanceof Prompt.TurnRod ? 1 / 16.0 : 0;
-    if (step == 0 || moment.again()) {
+    Prompt prompt = moment.prompt();
+    if (moment.again()) {
       return null;
     }
-    Round round = lesson.roundAt(moment.spot());
+    if (prompt instanceof Prompt.Measure measure) {
+      boolean learned = measure.quantity().onString() && !moment.repeats();
+      return learned || lesson.pending(false) != null ? predicted(false) : null;
+    }
+    boolean turn = prompt instanceof Prompt.TurnRod;
+    Gate way = turn || moment.turns() ? predicted(true) : null;
+    return way != null || !turn ? way : predicted(false);
+  }
+
+  private @Nullable Gate predicted(boolean turn) {
+    Round round = lesson.pending(turn);
     if (round == null) {
-      return new Gate.Record(opened(step));
+      return new Gate.Record(opened(turn));
     }
     if (round.shown() != null) {
       return null;
@@ -99,14 +105,15 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
         : new Gate.Predict(round, missing);
   }
 
-  private LessonEvent opened(double step) {
-    boolean gauged =
-        moment.prompt() instanceof Prompt.Measure measure && measure.quantity().bracket();
-    boolean turn = moment.prompt() instanceof Prompt.TurnRod;
+  private LessonEvent opened(boolean turn) {
+    boolean number =
+        moment.prompt() instanceof Prompt.Measure measure && !measure.quantity().bracket();
+    boolean blind = !turn && !number && plan.blind();
+    String question =
+        turn ? null : plan.questions().choose(moment.asks(), lesson.rounds(), moment.spot());
     String string = moment.prompt() instanceof Prompt.Measure measure ? measure.string() : null;
-    String question = moment.asks().stream().map(LessonQuestion::question).findFirst().orElse(null);
     return new LessonEvent.Opened(
-        at, moment.spot(), turn, gauged && plan.blind(), moment.before(), step, question, string);
+        at, moment.spot(), turn, blind, moment.before(), moment.step(), question, string);
   }
 
   /**
@@ -138,8 +145,8 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
   }
 
   private Gate reading() {
-    Round round = lesson.roundAt(moment.spot());
-    if (round == null || !round.opened().blind()) {
+    Round round = moment.prompt() instanceof Prompt.Measure ? lesson.pending(false) : null;
+    if (round == null || !round.opened().blind() || moment.again()) {
       return new Gate.Open(null);
     }
     List<String> missing = round.toRead(lesson.students());

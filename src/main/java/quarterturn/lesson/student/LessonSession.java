@@ -19,6 +19,7 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Questioning;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.LessonFolder;
@@ -103,6 +104,11 @@ public final class LessonSession implements Bench, Closeable {
     return plan;
   }
 
+  @Override
+  public List<String> news() {
+    return run.bench().news();
+  }
+
   private Instant time() {
     return clock.instant();
   }
@@ -117,13 +123,12 @@ public final class LessonSession implements Bench, Closeable {
 
   private Moment moment() {
     Prompt asked = run.asked();
-    Set<String> before = new HashSet<>();
-    for (Round round : lesson().rounds()) {
-      before.add(Objects.requireNonNullElse(round.opened().question(), ""));
-    }
-    String procedure = asked.said().procedure();
-    List<LessonQuestion> asks = Questions.at(run.library(), procedure, asked.said().step(), before);
-    return moments().at(asked, lesson().lastRound(), asks);
+    PromptText said = asked.said();
+    List<LessonQuestion> asks = Questions.at(run.library(), said.procedure(), said.step());
+    Round way = lesson().pending(true);
+    // Once it is locked, it stands until the turn is made.
+    boolean turns = (way == null || way.shown() == null) && run.asksForTurn();
+    return moments().at(asked, lesson().rounds(), turns, asks);
   }
 
   private Moments moments() {
@@ -132,15 +137,14 @@ public final class LessonSession implements Bench, Closeable {
     return new Moments(all);
   }
 
-  /** Notes an answer that was given again as the last round's result, in place of the first. */
+  /** Notes an answer that was given again as its round's result, in place of the first. */
   private void correct() throws RefusedException, IOException {
-    Round last = lesson().lastRound();
-    if (last == null || last.result() == null || !lesson().keptBy().isEmpty()) {
-      return;
-    }
-    Value came = moments().came(last);
-    if (came != null && !came.equals(last.result())) {
-      file.record(new LessonEvent.Resulted(time(), last.n(), came));
+    List<Round> rounds = lesson().rounds();
+    for (Round round : rounds.subList(Math.max(0, rounds.size() - 2), rounds.size())) {
+      Value came = round.result() == null ? null : moments().came(round);
+      if (came != null && !came.equals(round.result()) && lesson().keptBy().isEmpty()) {
+        file.record(new LessonEvent.Resulted(time(), round.n(), came));
+      }
     }
   }
 
@@ -164,25 +168,41 @@ public final class LessonSession implements Bench, Closeable {
     file.take(ours, time());
   }
 
-  /** The questions to think about before the reading or turn at hand. */
-  public synchronized List<String> before() {
-    return asks()
-        .filter(ask -> ask.kind() == LessonQuestion.Kind.PREDICT)
-        .map(LessonQuestion::question)
-        .toList();
+  /** The questions to think about before the reading at hand; a turn's own is what is asked. */
+  synchronized List<String> before() {
+    return plan.questions() == Questioning.FEW || !(run.asked() instanceof Prompt.Measure)
+        ? List.of()
+        : asks()
+            .filter(ask -> ask.kind() == LessonQuestion.Kind.PREDICT)
+            .map(LessonQuestion::question)
+            .toList();
   }
 
-  /** The questions of a step at which nothing is read or turned, to be talked about. */
-  public synchronized List<String> talk() {
+  /** The questions of a step at which nothing is predicted, to be talked about. */
+  synchronized List<String> talk() {
     Prompt asked = run.asked();
-    return asked instanceof Prompt.Measure || asked instanceof Prompt.TurnRod
+    return plan.questions() != Questioning.ALL
+            || asked instanceof Prompt.Measure
+            || asked instanceof Prompt.TurnRod
         ? List.of()
         : asks().map(LessonQuestion::question).toList();
   }
 
   private Stream<LessonQuestion> asks() {
     PromptText said = run.asked().said();
-    return Questions.at(run.library(), said.procedure(), said.step(), Set.of()).stream();
+    return Questions.at(run.library(), said.procedure(), said.step()).stream();
+  }
+
+  /** Who types for all on this page, in turns; empty where a student is alone. */
+  synchronized String typist() {
+    List<String> here = lesson().students();
+    return here.size() < 2 ? "" : here.get(lesson().rounds().size() % here.size());
+  }
+
+  /** The line that says who begins to type; none where a student is alone. */
+  synchronized List<String> typing() {
+    String who = typist();
+    return who.isEmpty() ? List.of() : List.of("Each types a row, " + who + " first.");
   }
 
   /** The number of the prompt at hand among the prompts of the bench's sessions, from one. */
@@ -209,7 +229,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** A student sits down. */
   public synchronized void come(String student) throws RefusedException, IOException {
-    file.record(new LessonEvent.Came(time(), student));
+    file.record(plan.came(time(), student));
   }
 
   /** A student leaves the bench. */
@@ -247,22 +267,26 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /**
-   * Notes a student's reason for a result, and the answer to the round's question.
+   * Notes what a student made of a round's result.
    *
+   * @param reason null where it was not asked of this student
    * @param answer to the round's question, or null where it has none
    */
   public synchronized void reflect(
-      Gate.Reflect on, String reason, @Nullable String answer, boolean missed)
+      Round on, String student, @Nullable String reason, @Nullable String answer, boolean missed)
       throws RefusedException, IOException {
+    String question = on.opened().question();
     file.record(
-        new LessonEvent.Reflected(
-            time(), on.round(), on.student(), reason, on.question(), answer, missed));
+        new LessonEvent.Reflected(time(), on.n(), student, reason, question, answer, missed));
   }
 
-  /** The kind of a question in its procedure; a check where no procedure has it any more. */
-  public synchronized LessonQuestion.Kind kind(String question) {
+  /** A question with what there is to choose from; one that no procedure has any more, without. */
+  synchronized Choice choice(String question) {
     LessonQuestion ask = Questions.named(libraries, question);
-    return ask == null ? LessonQuestion.Kind.CHECK : ask.kind();
+    return new Choice(
+        ask != null
+            ? ask
+            : new LessonQuestion(LessonQuestion.Kind.CHECK, question, null, null, List.of()));
   }
 
   /** The round numbered {@code round}. */
@@ -270,15 +294,12 @@ public final class LessonSession implements Bench, Closeable {
     return Objects.requireNonNull(lesson().round(n), "there is no such round");
   }
 
-  /** The lines told after a round once all have given their reasons; none before. */
-  public synchronized List<String> debrief(int round) {
-    Round done = lesson().round(round);
-    if (done == null || !done.toReflect(lesson().students()).isEmpty()) {
-      return List.of();
-    }
-    String question = done.opened().question();
+  /** The lines told once all have answered what was asked after a reading; none for a turn. */
+  synchronized List<String> debrief(Round round) {
+    String question = round.opened().question();
     LessonQuestion ask = question == null ? null : Questions.named(libraries, question);
-    return Debrief.lines(done, lesson(), ask);
+    boolean told = round.opened().turn() && ask == null;
+    return told ? List.of() : Debrief.lines(round, lesson(), ask);
   }
 
   /** Questions that a student missed in earlier lessons and was not asked again yet. */
@@ -300,12 +321,14 @@ public final class LessonSession implements Bench, Closeable {
   }
 
   /** Takes the answer to a question of an earlier lesson, and returns what speaks for it. */
-  public synchronized List<String> askedAgain(
-      String student, String question, String answer, boolean missed)
+  synchronized List<String> askedAgain(String student, Choice asked, String typed)
       throws RefusedException, IOException {
-    file.record(new LessonEvent.AskedAgain(time(), student, question, answer, missed, season()));
-    LessonQuestion ask = Questions.named(libraries, question);
-    return ask == null ? List.of() : Questions.key(ask);
+    Choice.Made made = asked.made(typed);
+    String question = asked.ask().question();
+    file.record(
+        new LessonEvent.AskedAgain(
+            time(), student, question, made.answer(), made.missed(), season()));
+    return Questions.key(asked.ask());
   }
 
   /** The duties in the part at hand, or an empty text where a student is alone. */

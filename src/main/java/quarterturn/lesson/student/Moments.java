@@ -1,11 +1,15 @@
 package quarterturn.lesson.student;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
 import quarterturn.procedure.LessonQuestion;
+import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
@@ -26,44 +30,54 @@ final class Moments {
   }
 
   /**
-   * The moment at a prompt. Where a session was taken up again before a round's answer came, what
-   * is asked of the break belongs to no round, and the round's own prompt goes on with the round.
+   * The moment at a prompt. Where a session was taken up again before a round's own prompt was
+   * answered, what is asked of the break belongs to no round, and that prompt goes on with the
+   * round.
    *
-   * @param last the last round, or null
+   * @param rounds of the bench, oldest first
+   * @param turns whether the last reading asks for a turn of the rod
    * @param asks the step's questions
    */
-  Moment at(Prompt prompt, @Nullable Round last, List<LessonQuestion> asks) {
+  Moment at(Prompt prompt, List<Round> rounds, boolean turns, List<LessonQuestion> asks) {
     PromptText said = prompt.said();
     Spot spot = new Spot(said.procedure(), said.step(), said.part(), answers.size() + 1);
     boolean again =
         !answers.isEmpty() && answers.get(answers.size() - 1) instanceof Event.Corrected;
-    Value answered = last == null ? null : came(last);
-    if (last != null && answered == null && resumedIn(last)) {
+    Map<Integer, Value> came = new TreeMap<>();
+    for (Round round : rounds.subList(Math.max(0, rounds.size() - 2), rounds.size())) {
+      Value value = came(round);
+      if (value != null) {
+        came.put(round.n(), value);
+      }
+    }
+    Round last = rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
+    if (last != null && !last.opened().turn() && resumedIn(last)) {
       boolean round = prompt instanceof Prompt.Measure || prompt instanceof Prompt.TurnRod;
       boolean same = round && last.opened().spot().key().equals(spot.key());
       spot = same ? last.opened().spot() : spot;
       again |= !round;
     }
-    return new Moment(spot, prompt, before(prompt), answered, again, asks);
+    Event.Read before = before(prompt, turns || prompt instanceof Prompt.TurnRod);
+    double step =
+        prompt instanceof Prompt.Measure measure
+            ? measure.step()
+            : before == null ? 0 : before.gaugeStep();
+    Value value = before == null ? null : read(before);
+    return new Moment(spot, prompt, value, step, came, again, repeats(prompt), turns, asks);
   }
 
   /**
    * The result of a round, or null where there is none yet. A corrected answer counts in place of
-   * the first; an answer about a break is no answer to the round.
+   * the first.
    */
   @Nullable Value came(Round round) {
     Event came = null;
-    boolean resumed = false;
     boolean corrected = false;
     for (Event event : since(round)) {
-      resumed |= event instanceof Event.Resumed;
-      if (!Answers.is(event) || (came == null && resumed && !looksAtTheNeck(event))) {
+      if (!Answers.is(event) || (came == null && !answers(round, event))) {
         continue;
       }
-      if (came != null && !corrected && !(event instanceof Event.Corrected)) {
-        break;
-      }
-      if (corrected && event instanceof Event.Corrected) {
+      if (came != null && corrected == event instanceof Event.Corrected) {
         break;
       }
       corrected = event instanceof Event.Corrected;
@@ -72,14 +86,19 @@ final class Moments {
     return came == null ? null : value(came);
   }
 
-  private static boolean looksAtTheNeck(Event event) {
-    return event instanceof Event.Read
-        || event instanceof Event.OnRod
-        || event instanceof Event.UndoAsked;
+  /** Whether an answer is about what a round predicts. */
+  private static boolean answers(Round round, Event event) {
+    return round.opened().turn()
+        ? event instanceof Event.OnRod || event instanceof Event.UndoAsked
+        : event instanceof Event.Read read
+            && (!(round.opened().before() instanceof Value.Gap) || read.value() == null);
   }
 
+  /** Whether a session was resumed before a round's own prompt was answered. */
   private boolean resumedIn(Round round) {
-    return since(round).stream().anyMatch(Event.Resumed.class::isInstance);
+    List<Event> since = since(round);
+    return since.stream().anyMatch(Event.Resumed.class::isInstance)
+        && since.stream().noneMatch(e -> e instanceof Event.Read || e instanceof Event.OnRod);
   }
 
   /** The events since a round's prompt was there. */
@@ -110,20 +129,39 @@ final class Moments {
         : new Value.Number(read.value(), read.quantity().unit());
   }
 
-  /**
-   * The last reading of what the prompt reads, or the last reading of all where it reads nothing;
-   * null where there is none.
-   */
-  private @Nullable Value before(Prompt prompt) {
+  /** Whether what a prompt reads was read since the instrument was last changed. */
+  private boolean repeats(Prompt prompt) {
+    if (!(prompt instanceof Prompt.Measure measure)) {
+      return false;
+    }
     Event last =
-        Lists.last(events, e -> e instanceof Event.Read r && !r.missing() && same(r, prompt));
-    return last instanceof Event.Read read ? read(read) : null;
+        Lists.last(
+            events,
+            e ->
+                e instanceof Event.OnRod
+                    || e instanceof Event.Adjusted
+                    || (e instanceof Event.Read read
+                        && !read.missing()
+                        && read.quantity() == measure.quantity()));
+    return last instanceof Event.Read;
   }
 
-  private static boolean same(Event.Read read, Prompt prompt) {
-    return !(prompt instanceof Prompt.Measure measure)
-        || (read.quantity() == measure.quantity()
-            && read.which() == measure.which()
-            && (measure.string() == null || measure.string().equals(read.string())));
+  /**
+   * The last reading of what the prompt reads; where it reads nothing, the last reading of all, or
+   * of that by which a turn is judged; null where there is none.
+   */
+  private Event.@Nullable Read before(Prompt prompt, boolean turn) {
+    Event last =
+        Lists.last(events, e -> e instanceof Event.Read r && !r.missing() && same(r, prompt, turn));
+    return last instanceof Event.Read read ? read : null;
+  }
+
+  private static boolean same(Event.Read read, Prompt prompt, boolean turn) {
+    if (!(prompt instanceof Prompt.Measure measure)) {
+      return !turn || (read.quantity() == Quantity.RELIEF && read.which() == Which.LOWEST);
+    }
+    return read.quantity() == measure.quantity()
+        && read.which() == measure.which()
+        && (measure.string() == null || measure.string().equals(read.string()));
   }
 }

@@ -1,9 +1,8 @@
 package quarterturn.lesson.student;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.LessonQuestion;
@@ -15,24 +14,17 @@ import quarterturn.procedure.Step;
 final class Questions {
   private Questions() {}
 
-  /**
-   * The questions of a step, and those that its result answers: those not asked yet come first, and
-   * of these the ones for afterwards.
-   */
-  static List<LessonQuestion> at(
-      Library library, String procedure, String step, Set<String> asked) {
+  /** The questions of a step, and those that its result answers. */
+  static List<LessonQuestion> at(Library library, String procedure, String step) {
     Procedure of = library.procedures().get(procedure);
-    if (of == null) {
-      return List.of();
-    }
-    Comparator<LessonQuestion> fresh = Comparator.comparing(ask -> asked.contains(ask.question()));
-    return of.steps().values().stream()
-        .flatMap(
-            s ->
-                s.words().ask().stream()
-                    .filter(ask -> step.equals(ask.about() == null ? s.id() : ask.about())))
-        .sorted(fresh.thenComparing(ask -> ask.kind() == LessonQuestion.Kind.PREDICT))
-        .toList();
+    return of == null
+        ? List.of()
+        : of.steps().values().stream()
+            .flatMap(
+                s ->
+                    s.words().ask().stream()
+                        .filter(ask -> step.equals(ask.about() == null ? s.id() : ask.about())))
+            .toList();
   }
 
   /**
@@ -53,6 +45,23 @@ final class Questions {
       all.addAll(step.words().ask());
     }
     return all.stream();
+  }
+
+  /** The answers to choose from, the right one and the wrong ideas, always in the same order. */
+  static List<String> options(LessonQuestion ask) {
+    List<String> out = new ArrayList<>();
+    out.add(right(ask));
+    ask.ideas().forEach(idea -> out.add(idea.idea()));
+    Collections.rotate(out, ask.question().length());
+    return out;
+  }
+
+  /** The gist of the right answer, so that its length does not give it away. */
+  static String right(LessonQuestion ask) {
+    String answer = ask.answer() == null ? "" : ask.answer();
+    String[] sentences = answer.split("(?<=[.?!]) ");
+    boolean bare = sentences.length > 1 && !sentences[0].contains(" ");
+    return bare ? sentences[0] + " " + sentences[1] : sentences[0];
   }
 
   /** The answer key of a question, to be told when all have answered it. */

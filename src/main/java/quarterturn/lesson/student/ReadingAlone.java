@@ -3,6 +3,7 @@ package quarterturn.lesson.student;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import quarterturn.lesson.Students;
 import quarterturn.procedure.Hazard;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Prompt;
@@ -18,13 +19,15 @@ final class ReadingAlone implements Dialogue {
 
   private final LessonSession session;
   private final int round;
-  private final NextStudent naming;
+  private final List<String> missing;
   private final Prompt coming;
+  private String student;
 
   ReadingAlone(LessonSession session, Gate.ReadBlind gate) {
     this.session = session;
     this.round = gate.round();
-    this.naming = new NextStudent(gate.missing());
+    this.missing = gate.missing();
+    this.student = missing.get(0);
     this.coming = session.coming();
   }
 
@@ -39,10 +42,6 @@ final class ReadingAlone implements Dialogue {
       lines.add("Read " + ComingWords.reading(measure) + ".");
     }
     lines.add("Each of you reads alone; nobody sees what the others read until all have.");
-    String student = naming.student();
-    if (student == null) {
-      return naming.question("Read alone", lines, "Who reads?");
-    }
     Bracket leaves = session.leaves(round, student);
     if (leaves != null) {
       lines.add("What the gauges show " + student + ": " + leaves.typed() + ".");
@@ -51,16 +50,19 @@ final class ReadingAlone implements Dialogue {
         "Read alone",
         lines,
         student + ", your reading",
-        "For example " + EXAMPLE + " If it can't be read, stop the bench.",
+        "For example "
+            + EXAMPLE
+            + (missing.size() > 1 ? " Who reads instead types their name first." : "")
+            + " If it can't be read, stop the bench.",
         coming instanceof Prompt.Measure measure ? measure.quantity().unit() : "",
         session.lesson().students().size() > 1);
   }
 
   @Override
   public Taken take(String text) throws RefusedException, IOException {
-    String student = naming.student();
-    if (student == null) {
-      naming.take(text);
+    String named = Students.match(text, missing);
+    if (named != null) {
+      student = named;
       return Taken.SILENTLY;
     }
     double step = coming instanceof Prompt.Measure measure ? measure.step() : 0.05;
@@ -73,10 +75,5 @@ final class ReadingAlone implements Dialogue {
     }
     session.read(round, student, bracket);
     return Taken.briefly(student + ": taken.");
-  }
-
-  @Override
-  public boolean back() {
-    return naming.back();
   }
 }

@@ -1,50 +1,55 @@
 package quarterturn.lesson.student;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Round;
 import quarterturn.session.Answer;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
 
 /**
- * Asks one student what they make of a result beside the prediction, and a question about another
- * case.
+ * Shows what came beside what was predicted. After a turn one student types for all why it went
+ * that way; after a reading each answers a question about another case.
  */
 final class Reflecting implements Dialogue {
+  private static final String BACK = " back: the last answer was typed wrong.";
+
   private final LessonSession session;
-  private final Gate.Reflect gate;
   private final Round round;
-  private final Recurring recurring = new Recurring();
-  private @Nullable String reason;
+  private final @Nullable Choice choice;
 
   Reflecting(LessonSession session, Gate.Reflect gate) {
     this.session = session;
-    this.gate = gate;
-    this.round = session.round(gate.round());
+    this.round = gate.round();
+    this.choice = gate.question() == null ? null : session.choice(gate.question());
+  }
+
+  private Rows rows() {
+    List<String> here = session.lesson().students();
+    return new Rows(here, session.round(round.n()).toReflect(here));
   }
 
   @Override
   public Question question() {
-    List<String> lines = GateWords.beside(gate, round);
-    String question = gate.question();
-    return reason == null || question == null
-        ? new Question.Words(
-            "Compare",
-            lines,
-            gate.student() + ", what do you make of it?",
-            "Your own words, one line. back: the reading was typed wrong.")
-        : recurring.question("Think on", lines, lead(question) + question, gate.student());
-  }
-
-  private String lead(String question) {
-    return switch (session.kind(question)) {
-      case PREDICT -> "Once more, now that you know: ";
-      case IDEA -> "Now another case: ";
-      case CHECK -> "To check: ";
-    };
+    List<String> lines = new ArrayList<>(GateWords.beside(round));
+    if (choice == null) {
+      String who = session.typist();
+      return new Question.Words(
+          "Compare",
+          lines,
+          (who.isEmpty() ? "" : who + " types for all: ") + "why that way?",
+          "One line, in your own words." + BACK);
+    }
+    lines.addAll(choice.lines());
+    lines.addAll(session.typing());
+    Rows rows = rows();
+    return new Question.Rows(
+        "Think on", lines, choice.asks(), rows.example("a") + BACK, rows.shown(), "", true);
   }
 
   @Override
@@ -53,27 +58,26 @@ final class Reflecting implements Dialogue {
       session.answer(new Answer.Correct());
       return Taken.briefly("The last answer is taken back.");
     }
-    Boolean missed = false;
-    if (reason == null) {
-      reason = Recurring.words(text);
-      missed = gate.question() == null ? missed : null;
-    } else {
-      missed = recurring.take(text);
-    }
-    if (missed == null) {
+    if (choice == null) {
+      String why = Choice.words(text);
+      String typist = session.typist();
+      for (String student : rows().missing()) {
+        boolean typed = typist.isEmpty() || typist.equals(student);
+        session.reflect(round, student, typed ? why : null, null, false);
+      }
       return Taken.SILENTLY;
     }
-    session.reflect(gate, reason, recurring.answer(), missed);
-    return new Taken("", session.debrief(gate.round()));
-  }
-
-  @Override
-  public boolean back() {
-    if (recurring.back()) {
-      return true;
+    List<String> taken = new ArrayList<>();
+    Rows rows = rows();
+    for (Map.Entry<String, String> row : rows.read(text, choice::fits).entrySet()) {
+      try {
+        Choice.Made made = choice.made(row.getValue());
+        session.reflect(round, row.getKey(), null, made.answer(), made.missed());
+      } catch (NotUnderstoodException e) {
+        throw rows.refused(taken, row.getKey(), e);
+      }
+      taken.add(row.getKey());
     }
-    boolean some = reason != null;
-    reason = null;
-    return some;
+    return Taken.briefly(String.join(", ", taken) + ": taken.");
   }
 }

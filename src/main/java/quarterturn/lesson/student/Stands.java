@@ -26,7 +26,7 @@ record Stands(Gate gate, List<String> here, @Nullable Prompt prompt, List<String
 
   /** Whether the same is asked of the same students. */
   boolean sameQuestions(Stands other) {
-    return gate.equals(other.gate) && here.equals(other.here);
+    return gate.goesOnFrom(other.gate) && here.equals(other.here);
   }
 
   /** Whether the bench has been stopped, or waits for the teacher. */

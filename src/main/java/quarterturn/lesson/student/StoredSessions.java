@@ -1,6 +1,8 @@
 package quarterturn.lesson.student;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -45,6 +47,7 @@ public final class StoredSessions implements BenchSessions {
   private final Sessions sessions;
   private final Plan plan;
   private final Plan.Setup setup;
+  private final boolean untold;
   private @Nullable SimulatedInstrument simulated;
   private @Nullable PracticeBench last;
 
@@ -52,9 +55,29 @@ public final class StoredSessions implements BenchSessions {
    * @param sessions with the bench's own folder
    */
   public StoredSessions(Sessions sessions, Plan plan, Plan.Setup setup) {
+    this(sessions, plan, setup, true);
+  }
+
+  /**
+   * @param untold whether records that don't say of which lesson they are can be of this one
+   */
+  public StoredSessions(Sessions sessions, Plan plan, Plan.Setup setup, boolean untold) {
     this.sessions = sessions;
     this.plan = plan;
     this.setup = setup;
+    this.untold = untold;
+  }
+
+  /**
+   * The folder of a bench's records. A real neck's are one for all lessons at its bench, since its
+   * turns count on; those of a simulated one are of its lesson alone.
+   *
+   * @param writer the bench's id in this lesson
+   * @param name as it is called
+   */
+  public static Path folder(Path lesson, Plan plan, String writer, String name) {
+    Path own = lesson.resolve(writer);
+    return plan.real(name) && !Files.exists(own) ? lesson.resolve(name) : own;
   }
 
   @Override
@@ -70,10 +93,26 @@ public final class StoredSessions implements BenchSessions {
         sessions.store().sessions().stream()
             .filter(glance -> procedure.equals(glance.procedure()) && glance.started() != null)
             .toList();
+    if (setup.neck() == null) {
+      glances = ofLesson(glances);
+    }
     Store.Glance begun = glances.isEmpty() ? null : glances.get(0);
     return setup.neck() == null
         ? real(procedure, glances, begun)
         : simulated(procedure, begun, setup.neck());
+  }
+
+  /** Those of this lesson; records of earlier versions do not say of which they are. */
+  private List<Store.Glance> ofLesson(List<Store.Glance> glances) throws IOException {
+    List<Store.Glance> out = new ArrayList<>();
+    for (Store.Glance glance : glances) {
+      Event first = sessions.store().read(glance.name()).events().get(0);
+      String lesson = first instanceof Event.Started started ? started.lesson() : null;
+      if (lesson == null ? untold : lesson.equals(plan.lesson())) {
+        out.add(glance);
+      }
+    }
+    return out;
   }
 
   /**
@@ -93,7 +132,9 @@ public final class StoredSessions implements BenchSessions {
     }
     Sessions.Opened opened =
         begun == null
-            ? sessions.start(new Sessions.Wish(procedure, setup.kind(), null, null, Role.BEGINNER))
+            ? sessions.start(
+                new Sessions.Wish(
+                    procedure, setup.kind(), null, null, Role.BEGINNER, plan.lesson()))
             : sessions.resume(begun.name());
     List<Event> replaced = replaced(glances, opened.name());
     return new Run(sessions.library(procedure), replaced, opened.bench(), null, opened::close);

@@ -53,8 +53,9 @@ final class ByString {
       Map<String, Integer> times = new HashMap<>();
       int nth = 0;
       for (Round round : row.bench().rounds()) {
-        String key = round.opened().spot().key();
-        String step = StepSpread.name(key, times.merge(key, 1, Integer::sum));
+        String key = row.bench().about(round).key();
+        String step =
+            StepSpread.name(key, times.merge(key + round.opened().turn(), 1, Integer::sum));
         Place place = new Place(nth++, round.opened().string());
         out.merge(step, place, (a, b) -> a.nth() <= b.nth() ? a : b);
       }

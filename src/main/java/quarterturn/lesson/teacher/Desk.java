@@ -219,6 +219,28 @@ public final class Desk implements Closeable {
     return shown + (keep ? ", kept so" : "") + ".";
   }
 
+  /** The questions asked of those at a bench, and whether each comes back next time. */
+  public synchronized List<Order.ComeBack> asked(String bench) throws RefusedException {
+    DeskView.Row row = fresh(bench);
+    List<Order.ComeBack> out = new ArrayList<>();
+    for (StudentRecord record : StudentRecord.of(plan, logs)) {
+      if (row.bench().levels().containsKey(record.student())) {
+        for (String question : record.questions()) {
+          boolean again = record.returning().contains(question);
+          out.add(new Order.ComeBack(record.student(), question, again));
+        }
+      }
+    }
+    return out;
+  }
+
+  /** Decides whether a question comes back next time. */
+  public synchronized String decide(Order.ComeBack order) throws RefusedException, IOException {
+    give(null, order);
+    return Printable.of(order.student())
+        + (order.again() ? ": it comes back next time." : ": it does not come back.");
+  }
+
   /** Ends the lesson at every bench; the sheets are written once the benches have taken it. */
   public synchronized String end() throws RefusedException, IOException {
     look();

@@ -24,8 +24,8 @@ import quarterturn.unit.Printable;
 public final class DeskDialogue implements Dialogue {
   private static final List<String> WORDS =
       List.of(
-          "show", "release", "hold", "level", "freeze", "thaw", "spread", "orders", "sheets", "end",
-          "help");
+          "show", "release", "hold", "level", "freeze", "thaw", "spread", "missed", "orders",
+          "sheets", "end", "help");
 
   private static final List<String> HELP =
       List.of(
@@ -39,6 +39,7 @@ public final class DeskDialogue implements Dialogue {
               + " level RED ANNA own where two are called so.",
           "freeze ANNA: keeps ANNA's level from rising and falling. thaw ANNA: lets it again.",
           "spread: predictions and readings, by string and in the order of time.",
+          "missed RED: what comes back next time for those at RED; asks what to change.",
           "orders: what desks have ordered, and which bench has taken it.",
           "sheets: writes the sheets as things stand.",
           "end: ends the lesson; asks first, and writes the sheets.");
@@ -160,6 +161,7 @@ public final class DeskDialogue implements Dialogue {
       case "freeze" -> level(rows, rest, true);
       case "thaw" -> level(rows, rest, false);
       case "spread" -> DeskLists.spread(desk.sight());
+      case "missed" -> missed(Called.bench(rows, rest).row()).told();
       case "orders" -> DeskLists.orders(desk.sight());
       case "sheets" -> List.of(desk.sheets());
       case "end" -> end();
@@ -280,6 +282,17 @@ public final class DeskDialogue implements Dialogue {
       DeskView.Row row, String student, @Nullable Level level, @Nullable Boolean frozen)
       throws RefusedException {
     return given(none -> List.of(desk.level(row.bench().bench(), student, level, frozen)), "");
+  }
+
+  /** Lists what comes back for those at a bench, and asks what to change. */
+  public synchronized Taken missed(DeskView.Row row) throws RefusedException {
+    String called = Called.name(row);
+    ComingBack back = new ComingBack(desk, called, desk.asked(row.bench().bench()));
+    if (back.asked().isEmpty()) {
+      return new Taken("", List.of("Nothing was asked at " + called + " yet."));
+    }
+    asking = new Asking(back.question(), sight -> true, back::change);
+    return Taken.SILENTLY;
   }
 
   private List<String> end() throws RefusedException, IOException {

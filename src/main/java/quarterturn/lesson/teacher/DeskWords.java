@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.Keep;
@@ -188,10 +189,14 @@ public final class DeskWords {
   /** What was predicted and read at one step: how far apart first, the mean last. */
   public static List<String> spread(StepSpread spread) {
     List<String> out = new ArrayList<>();
-    int hidden = spread.locked() - spread.sizes().size();
-    if (!spread.sizes().isEmpty()) {
-      String ways = ways(spread);
-      out.add("Predicted: " + (ways.isEmpty() ? "" : ways + "; ") + sizes(spread) + ".");
+    int ways = spread.directions().values().stream().mapToInt(Integer::intValue).sum();
+    int hidden = spread.locked() - Math.max(ways, spread.sizes().size());
+    String said =
+        Stream.of(ways(spread), spread.sizes().isEmpty() ? "" : sizes(spread))
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining("; "));
+    if (!said.isEmpty()) {
+      out.add("Predicted: " + said + ".");
     }
     if (hidden > 0) {
       out.add(

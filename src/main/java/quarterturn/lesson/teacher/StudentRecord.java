@@ -3,6 +3,8 @@ package quarterturn.lesson.teacher;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.LessonEvent;
@@ -58,6 +60,21 @@ public record StudentRecord(
    */
   public record Stood(
       String bench, Instant at, @Nullable Spot spot, Levels.Standing standing, boolean byTeacher) {}
+
+  /** The questions that the student was asked or that come back, each once. */
+  public List<String> questions() {
+    return Stream.of(
+            tries.stream()
+                .map(Tried::reflected)
+                .filter(Objects::nonNull)
+                .map(LessonEvent.Reflected::question)
+                .filter(Objects::nonNull),
+            again.stream().map(LessonEvent.AskedAgain::question),
+            returning.stream())
+        .flatMap(questions -> questions)
+        .distinct()
+        .toList();
+  }
 
   /** Everybody who sat at a bench of this lesson, in the order of their names. */
   public static List<StudentRecord> of(Plan plan, List<WriterLog> logs) {
@@ -121,18 +138,19 @@ public record StudentRecord(
         benches.add(lesson.name());
         levels.addAll(stood);
         for (Round round : lesson.rounds()) {
-          tries(lesson.name(), round, reflected);
+          tries(lesson.name(), round, lesson.about(round), reflected);
         }
       }
     }
 
-    private void tries(String bench, Round round, List<LessonEvent.Reflected> reflected) {
+    private void tries(
+        String bench, Round round, Spot about, List<LessonEvent.Reflected> reflected) {
       Prediction prediction = round.predictions().get(student);
       if (prediction != null) {
         tries.add(
             new Tried(
                 bench,
-                round.opened(),
+                round.opened().about(about),
                 prediction,
                 round.unveiled() == null ? null : round.blind().get(student),
                 round.result(),

@@ -355,7 +355,9 @@ public sealed interface Condition {
     /** Every turn either way in the last day, added up. */
     TODAY("today"),
     /** The distance from where the rod was found, either way. */
-    IN_ALL("in all");
+    IN_ALL("in all"),
+    /** What the last lesson or session turned that is not set back yet, added up. */
+    LAST_TIME("last time");
 
     private final String words;
 

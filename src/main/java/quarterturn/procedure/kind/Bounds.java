@@ -66,6 +66,15 @@ public record Bounds(
   }
 
   /**
+   * A reading, where it can be one.
+   *
+   * @throws NotUnderstoodException saying what can be
+   */
+  public double reading(double read) {
+    return held(read, plausible, "a reading of " + quantity.word());
+  }
+
+  /**
    * A range of plausible readings, where it can be one.
    *
    * @throws NotUnderstoodException saying what can be

@@ -60,8 +60,8 @@ final class SchemaKeys {
       case Keys.USE -> id("The block that stands here, of procedures/blocks.");
       case "turn" ->
           amount(
-              "rod, as advised, or rod, taken back; or the step's id.",
-              "^(rod, (as advised|taken back)|" + ID + ")$");
+              "rod, as advised, or rod, taken back, or rod, set back; or the step's id.",
+              "^(rod, (as advised|taken back|set back)|" + ID + ")$");
       case "agree" -> amount("How near a second one must come.", "^within \\S.*" + UNIT + "$");
       case "again", "third" -> described("What is said of that reading.").put("type", "object");
       case "differ" -> target("The step to go to where the readings differ.");

@@ -64,6 +64,9 @@ record TurnReader(Faults faults, Scalars values, ForkReader forks) {
     if (text.equals("undo")) {
       return new Step.Amount.Undo();
     }
+    if (text.equals("set back")) {
+      return new Step.Amount.SetBack();
+    }
     if (text.startsWith("tighten ")) {
       return new Step.Amount.Fixed(Amounts.turn(text.substring("tighten ".length()).strip()));
     }
@@ -73,7 +76,7 @@ record TurnReader(Faults faults, Scalars values, ForkReader forks) {
     }
     throw new NotUnderstoodException(
         Quote.of(text) + " is no amount of turn",
-        "Allowed: advised, undo, tighten 1/8 turn, loosen 1/16 turn, or another part of a turn");
+        "Allowed: advised, undo, set back, tighten 1/8 turn, loosen 1/16 turn, or another part of a turn");
   }
 
   private Map<Feel, String> felt(@Nullable Node node) {

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.Way;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Kind;
@@ -22,6 +23,7 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.rehearsal.Outcome;
 import quarterturn.rehearsal.Rehearsal;
 import quarterturn.session.Answer;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Overview;
 import quarterturn.session.Place;
@@ -98,6 +100,8 @@ final class AnySession {
             ? wished
             : random.nextInt(3) == 0 ? Role.TECHNICIAN : Role.BEGINNER;
     Procedure main = library.main();
+    boolean sets = library.any(main, Step::setsBack);
+    List<Event.Past> before = sets ? lesson(random) : random.nextInt(8) == 0 ? turned() : List.of();
     Event.Started started =
         new Event.Started(
             Rehearsal.START,
@@ -109,10 +113,15 @@ final class AnySession {
             kind.id(),
             style,
             null,
-            random.nextInt(8) == 0 ? turned() : List.of(),
+            before,
             coverageGoal.constraints().lacking() ? List.of() : before(kind, style, random),
             null,
-            null);
+            sets ? Carried.NOTHING : null,
+            null,
+            null,
+            List.of(),
+            null,
+            sets && !before.isEmpty() ? before.get(0).at() : null);
     List<Event> events = new ArrayList<>();
     LiveBench bench =
         LiveBench.start(
@@ -124,6 +133,20 @@ final class AnySession {
 
   private static Clock clock(Instant at) {
     return Clock.fixed(at, ZoneOffset.UTC);
+  }
+
+  /** Turns of a lesson, some days or hours before, that are to be set back: up to five, or none. */
+  private static List<Event.Past> lesson(SplittableRandom random) {
+    Instant at = Rehearsal.START.minus(Duration.ofMinutes(random.nextInt(360, 3600)));
+    List<Event.Past> turns = new ArrayList<>();
+    boolean tighter = random.nextInt(3) > 0;
+    Bracket before = new Bracket(0.60, 0.65);
+    Turn each = random.nextInt(3) > 0 ? Turn.EIGHTH : Turn.QUARTER;
+    for (int left = random.nextInt(6); left > 0; left--) {
+      turns.add(new Event.Past(at, tighter ? each : each.opposite(), before, null));
+      at = at.plus(Duration.ofMinutes(30));
+    }
+    return turns;
   }
 
   private static List<Event.Past> turned() {

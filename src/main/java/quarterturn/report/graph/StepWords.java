@@ -83,7 +83,9 @@ final class StepWords {
       String way = fixed.turn().turns() > 0 ? "tighten " : "loosen ";
       return way + fixed.turn();
     }
-    return amount instanceof Step.Amount.Undo ? "undo" : "as advised";
+    return amount instanceof Step.Amount.Undo
+        ? "undo"
+        : amount instanceof Step.Amount.SetBack ? "set back" : "as advised";
   }
 
   /** Every way out of a step, in the file's order; feels that lead to the same step share one. */

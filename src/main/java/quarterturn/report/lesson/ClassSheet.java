@@ -1,10 +1,12 @@
 package quarterturn.report.lesson;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.Keep;
 import quarterturn.lesson.Plan;
@@ -14,6 +16,7 @@ import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.BenchRecord;
 import quarterturn.lesson.teacher.DeskView;
 import quarterturn.lesson.teacher.DeskWords;
+import quarterturn.lesson.teacher.Idea;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
 import quarterturn.report.sheet.SheetCsv;
@@ -35,6 +38,7 @@ final class ClassSheet {
   private final List<BenchRecord> benches;
   private final List<StudentRecord> students;
   private final List<StepSpread> spreads;
+  private final List<Idea> ideas;
 
   private ClassSheet(Plan plan, List<WriterLog> logs, StepTitles titles) {
     this.titles = titles;
@@ -42,23 +46,31 @@ final class ClassSheet {
     this.benches = BenchRecord.of(plan, logs);
     this.students = StudentRecord.of(plan, logs);
     this.spreads = DeskView.of(plan, logs).spreads();
+    this.ideas = Idea.of(students);
   }
 
   /**
    * The sheet.
    *
    * @param saddlesToo whether the lesson has a step that sets a saddle
+   * @param necks the real ones that stand turned, with what is typed to set them back; null where
+   *     the lesson had none
    */
   static LessonPage of(
       Plan plan,
       List<WriterLog> logs,
       List<Roster.Share> shares,
       boolean saddlesToo,
-      StepTitles titles) {
+      StepTitles titles,
+      @Nullable List<List<String>> necks) {
     ClassSheet sheet = new ClassSheet(plan, logs, titles);
+    List<SheetPart> parts = new ArrayList<>(sheet.parts(shares, saddlesToo));
+    if (necks != null) {
+      parts.add(parts.size() - 1, turned(necks));
+    }
     return new LessonPage(
         "Lesson sheet of the class",
-        sheet.parts(shares, saddlesToo),
+        parts,
         SheetCsv.table(HEAD, sheet.spreads.stream().map(sheet::row).toList()));
   }
 
@@ -74,6 +86,14 @@ final class ClassSheet {
         new SheetPart("Benches", List.of(benches())),
         new SheetPart("Predicted and read", List.of(spread())),
         SheetPart.grid(
+            "Ideas",
+            "Nothing was predicted yet.",
+            "How many students had it right, in their first prediction of it and in their last.",
+            List.of("Idea", "At first", "At last"),
+            ideas.stream().map(ClassSheet::idea).toList()),
+        Spreads.byString(benches, titles),
+        Spreads.byStudent(students),
+        SheetPart.grid(
             "Who did what",
             "Nobody came.",
             "How often each read, turned the rod and set a saddle, as the duties went round.",
@@ -86,8 +106,18 @@ final class ClassSheet {
             List.of("Bench", "Held by", "Step", "For", "Lasted"),
             holds()),
         SheetPart.points("Stops", stops()),
+        SheetPart.points("What to repeat", repeat()),
         SheetPart.points("Questions that come back next time", returning()),
         LessonPage.about());
+  }
+
+  private static SheetPart turned(List<List<String>> necks) {
+    return SheetPart.grid(
+        "Necks to set back",
+        "No real neck stands turned.",
+        "Real necks that the lesson turned. Setting one back counts for the day as well.",
+        List.of("Bench", "The rod stands", "Type"),
+        necks);
   }
 
   private SheetPart.Grid benches() {
@@ -179,6 +209,25 @@ final class ClassSheet {
 
   private static String lasted(BenchRecord.Kept kept) {
     return kept.lasted() == null ? "not released" : Dates.lasting(kept.lasted());
+  }
+
+  private static List<String> idea(Idea idea) {
+    return List.of(
+        idea.name(),
+        idea.first() + " of " + Counted.of(idea.of(), "student"),
+        idea.last() + " of " + Counted.of(idea.of(), "student"));
+  }
+
+  /** Ideas that not all had at last, those that most missed coming first; then how to read. */
+  private List<String> repeat() {
+    List<String> out = new ArrayList<>();
+    ideas.stream()
+        .filter(idea -> idea.last() < idea.of())
+        .sorted(Comparator.comparingDouble(idea -> (double) idea.last() / idea.of()))
+        .map(i -> i.name() + ": " + (i.of() - i.last()) + " of " + Counted.of(i.of(), "student"))
+        .forEach(out::add);
+    out.addAll(Spreads.apart(benches, titles));
+    return out;
   }
 
   private List<String> returning() {

@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.Roster;
@@ -35,9 +36,33 @@ public final class LessonSheets {
       StepTitles titles,
       Collection<LessonFormat> formats,
       Dates dates) {
+    return of(plan, logs, saddleSteps, titles, formats, dates, null);
+  }
+
+  /**
+   * All sheets of a lesson, the class's first.
+   *
+   * @param logs the contents of every file at hand, of earlier lessons too
+   * @param saddleSteps ids of the steps at which a saddle is set, for {@link Roster}
+   * @param titles what the steps are called
+   * @param necks for each real neck that stands turned its bench, how it stands and what is typed
+   *     to set it back; null where the lesson had none
+   */
+  public static List<File> of(
+      Plan plan,
+      List<WriterLog> logs,
+      Set<String> saddleSteps,
+      StepTitles titles,
+      Collection<LessonFormat> formats,
+      Dates dates,
+      @Nullable List<List<String>> necks) {
     List<Roster.Share> shares = Roster.of(plan, logs, saddleSteps);
     List<File> out = new ArrayList<>();
-    add(out, "class", ClassSheet.of(plan, logs, shares, !saddleSteps.isEmpty(), titles), formats);
+    add(
+        out,
+        "class",
+        ClassSheet.of(plan, logs, shares, !saddleSteps.isEmpty(), titles, necks),
+        formats);
     int number = 1;
     for (StudentRecord student : StudentRecord.of(plan, logs)) {
       String name = String.format(Locale.ROOT, "%02d-%s", number++, fileName(student.student()));

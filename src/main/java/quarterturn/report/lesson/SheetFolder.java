@@ -6,11 +6,18 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Writes a lesson's sheets, never over a file that exists. */
 public final class SheetFolder {
   private static final int MOST = 1000;
+  private static final String SHEETS = "sheets-";
 
   private SheetFolder() {}
 
@@ -21,7 +28,7 @@ public final class SheetFolder {
   public static Path write(Path lesson, String desk, List<LessonSheets.File> files)
       throws IOException {
     for (int n = 1; n < MOST; n++) {
-      Path folder = lesson.resolve("sheets-" + desk + (n == 1 ? "" : "-" + n));
+      Path folder = lesson.resolve(SHEETS + desk + (n == 1 ? "" : "-" + n));
       try {
         Files.createDirectory(folder);
         into(folder, files);
@@ -31,6 +38,60 @@ public final class SheetFolder {
       }
     }
     throw new IOException("there are too many folders with sheets; move some elsewhere");
+  }
+
+  /**
+   * Writes what stands in the folders of sheets beside the benches' files anew, as their lesson
+   * stands now.
+   *
+   * @param sheets those of each lesson, by its id
+   * @return the folders whose lesson is not known, which stay as they are
+   */
+  public static List<Path> anew(Path lesson, Map<String, List<LessonSheets.File>> sheets)
+      throws IOException {
+    List<Path> unknown = new ArrayList<>();
+    for (Path folder : folders(lesson)) {
+      Path page = folder.resolve("class.txt");
+      String said = Files.isRegularFile(page) ? Files.readString(page) : "";
+      List<LessonSheets.File> files =
+          sheets.entrySet().stream()
+              .filter(of -> said.matches("(?s).*Id: +" + Pattern.quote(of.getKey()) + "\\s.*"))
+              .map(Map.Entry::getValue)
+              .findFirst()
+              .orElse(List.of());
+      if (files.isEmpty()) {
+        unknown.add(folder);
+      } else {
+        instead(folder, files);
+      }
+    }
+    return unknown;
+  }
+
+  private static List<Path> folders(Path lesson) throws IOException {
+    try (Stream<Path> all = Files.list(lesson)) {
+      return all.filter(
+              path -> (path.getFileName() + "").startsWith(SHEETS) && Files.isDirectory(path))
+          .sorted()
+          .toList();
+    }
+  }
+
+  /** Writes files, and deletes the sheets that a folder held besides. */
+  private static void instead(Path folder, List<LessonSheets.File> files) throws IOException {
+    Set<String> names = new HashSet<>();
+    for (LessonSheets.File file : files) {
+      Files.writeString(folder.resolve(file.name()), file.text());
+      names.add(file.name());
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      for (Path path : all.toList()) {
+        String name = path.getFileName() + "";
+        if (name.matches("\\d\\d-[a-z0-9-]+\\.[a-z]+") && !names.contains(name)) {
+          Files.delete(path);
+        }
+      }
+    }
   }
 
   /** Writes the sheets into a folder, which is made if it does not exist. */

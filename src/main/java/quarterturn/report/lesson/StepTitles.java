@@ -57,6 +57,12 @@ public record StepTitles(Map<String, String> titles) {
     return free;
   }
 
+  /** What is done at a step by its key, without its stage and part; other steps may do the same. */
+  String what(String key) {
+    String title = title(key);
+    return title.substring(title.indexOf(": ") + 1).replaceFirst(" \\(\\d+\\)$", "").strip();
+  }
+
   /** The title of a step by its key; words of the key where the files don't have it. */
   String title(String key) {
     return titles.getOrDefault(key, key.replace("/", ": ").replace('-', ' '));

@@ -3,6 +3,7 @@ package quarterturn.report.lesson;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Direction;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Value;
@@ -41,9 +42,10 @@ final class StudentCsv {
     row.addAll(bounds(opened.before()));
     row.add(value(opened.before()));
     // A first reading has no way.
-    boolean way = opened.turn() || opened.before() != null;
-    row.add(way ? tried.prediction().direction().word() : "");
-    row.add(SheetCsv.number(tried.prediction().size()));
+    Direction way = tried.prediction().direction();
+    row.add(way != null && (opened.turn() || opened.before() != null) ? way.word() : "");
+    double size = tried.prediction().size();
+    row.add(opened.turn() && size == 0 ? "" : SheetCsv.number(size));
     row.add(opened.turn() ? "turn" : SheetCsv.text(StudentSheet.unit(tried)));
     row.add(SheetCsv.text(tried.prediction().reason()));
     row.add(yes(tried.prediction().helped()));

@@ -53,11 +53,14 @@ final class StudentSheet {
     facts.put("Bench", String.join(", ", record.benches()));
     parts.add(new SheetPart("Lesson", List.of(new SheetPart.Facts(facts))));
     parts.add(expected());
-    if (!record.tries().isEmpty()) {
+    if (record.tries().stream().anyMatch(StudentSheet::spoke)) {
       parts.add(
           new SheetPart(
               "In your own words",
-              IntStream.rangeClosed(1, record.tries().size()).mapToObj(this::words).toList()));
+              IntStream.rangeClosed(1, record.tries().size())
+                  .filter(number -> spoke(record.tries().get(number - 1)))
+                  .mapToObj(this::words)
+                  .toList()));
     }
     if (!record.again().isEmpty()) {
       parts.add(
@@ -117,19 +120,18 @@ final class StudentSheet {
   private static String expected(Tried tried) {
     Prediction prediction = tried.prediction();
     String help = prediction.helped() ? ", with help" : "";
-    if (tried.opened().turn()) {
-      String way = prediction.direction().words(true);
-      return (prediction.direction() == Direction.SAME
-              ? way
-              : way + " " + new Turn(prediction.size()))
-          + help;
+    Direction direction = prediction.direction();
+    boolean turn = tried.opened().turn();
+    // Where nothing was read before there is no way, and the size alone counts.
+    String way =
+        direction == null || (!turn && tried.opened().before() == null)
+            ? ""
+            : direction.words(turn);
+    if (turn) {
+      return way + (prediction.size() == 0 ? "" : " " + new Turn(prediction.size())) + help;
     }
     String size = (Decimals.plain(prediction.size()) + " " + unit(tried)).strip();
-    // Where nothing was read before there is no way, and the size alone counts.
-    return (tried.opened().before() == null
-            ? size
-            : prediction.direction().words(false) + ", " + size)
-        + help;
+    return (way.isEmpty() ? size : way + ", " + size) + help;
   }
 
   static String unit(Tried tried) {
@@ -149,20 +151,34 @@ final class StudentSheet {
         : result instanceof Value.None ? "could not be measured" : result.toString();
   }
 
+  /** Whether a student said more of a try than what was expected. */
+  private static boolean spoke(Tried tried) {
+    LessonEvent.Reflected reflected = tried.reflected();
+    boolean after =
+        reflected != null && (reflected.reason() != null || reflected.question() != null);
+    return after || tried.prediction().reason() != null;
+  }
+
   private SheetPart.Block words(int number) {
     Tried tried = record.tries().get(number - 1);
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("No. " + number, tried.opened().spot().part());
-    facts.put("Expected because", tried.prediction().reason());
+    put(facts, "Expected because", tried.prediction().reason());
     LessonEvent.Reflected reflected = tried.reflected();
     if (reflected != null) {
-      facts.put("Made of it", reflected.reason());
+      put(facts, "Made of it", reflected.reason());
       if (reflected.question() != null) {
         facts.put("Asked", reflected.question());
         facts.put("Answered", reflected.answer() == null ? "nothing" : reflected.answer());
       }
     }
     return new SheetPart.Facts(facts);
+  }
+
+  private static void put(Map<String, String> facts, String name, @Nullable String words) {
+    if (words != null) {
+      facts.put(name, words);
+    }
   }
 
   private static SheetPart.Block again(LessonEvent.AskedAgain asked) {

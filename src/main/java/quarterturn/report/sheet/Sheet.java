@@ -1,5 +1,6 @@
 package quarterturn.report.sheet;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -85,14 +86,22 @@ public record Sheet(
     return heading.session().equals(Overview.REHEARSAL);
   }
 
+  /** Whether its session was given up: it is over and has no outcome. */
+  public boolean discarded() {
+    return ended == null && heading.ended() != null;
+  }
+
   /**
    * The data at the top of a sheet.
    *
    * @param instrument its own name, or null
    * @param kind the kind's name, or its id where it is not known; null where none was chosen
-   * @param by the name of who worked, or null
+   * @param by the names of who worked, or null
+   * @param ticket as the instrument's file has it now, or null
+   * @param bench the time from the first answer to the last, without waits and breaks; null where
+   *     there is none, and for a rehearsal, whose clock is simulated
    * @param procedure the procedure's title, or its id
-   * @param ended null while it is open
+   * @param ended when it ended or was discarded; null while it is open
    */
   public record Heading(
       String session,
@@ -101,9 +110,56 @@ public record Sheet(
       @Nullable Style style,
       @Nullable Role role,
       @Nullable String by,
+      @Nullable String ticket,
+      @Nullable Duration bench,
       String procedure,
       @Nullable Instant began,
-      @Nullable Instant ended) {}
+      @Nullable Instant ended) {
+    /** The time at the bench in whole minutes, or null. */
+    @Nullable Long minutes() {
+      return bench == null ? null : bench.plusSeconds(30).toMinutes();
+    }
+  }
+
+  /**
+   * This sheet with what stands in no session.
+   *
+   * @param ticket as the instrument's file has it now, or null
+   * @param state of a session that is not over, in words, or null
+   */
+  public Sheet with(@Nullable String ticket, @Nullable String state) {
+    Heading now =
+        new Heading(
+            heading.session(),
+            heading.instrument(),
+            heading.kind(),
+            heading.style(),
+            heading.role(),
+            heading.by(),
+            ticket,
+            heading.bench(),
+            heading.procedure(),
+            heading.began(),
+            heading.ended());
+    return new Sheet(
+        now,
+        complaint,
+        notes,
+        strings,
+        findings,
+        rows,
+        played,
+        rod,
+        settings,
+        waits,
+        hazards,
+        readings,
+        open,
+        ended,
+        state == null ? standing : state,
+        care,
+        next);
+  }
 
   /** What the first play test found, and the last. */
   public record Played(String found, String left) {}

@@ -20,12 +20,21 @@ import quarterturn.unit.Printable;
 public final class SheetCsv {
   private static final String HEAD =
       "time,quantity,string,low,high,value,unit,frets held,read at,gauge step,part,window low,"
-          + "window high,in window,spoiled by,stage,part of stage";
+          + "window high,in window,spoiled by,stage,part of stage,done by,ticket,bench minutes";
 
   private SheetCsv() {}
 
   static String of(Sheet sheet) {
-    return table(HEAD, sheet.readings().stream().map(SheetCsv::row).toList());
+    Sheet.Heading heading = sheet.heading();
+    Long minutes = heading.minutes();
+    List<String> whose =
+        List.of(
+            text(heading.by()), text(heading.ticket()), minutes == null ? "" : minutes.toString());
+    return table(
+        HEAD,
+        sheet.readings().stream()
+            .map(one -> Stream.concat(row(one).stream(), whose.stream()).toList())
+            .toList());
   }
 
   /**

@@ -24,6 +24,7 @@ import quarterturn.report.PlayedKind;
 import quarterturn.report.SessionSteps;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.session.Overview;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.unit.Turn;
 
@@ -46,6 +47,7 @@ final class SheetFold {
   private Event.@Nullable WaitBegan waiting;
   private Event.@Nullable Ended ended;
   private @Nullable String standing;
+  private @Nullable Instant discarded;
 
   /** All events, and those that were not withdrawn. */
   private final List<Event> all;
@@ -126,13 +128,18 @@ final class SheetFold {
                 left -> () -> standing = left.standing(),
                 this::unsaid,
                 end -> () -> ended = end,
-                discarded -> () -> standing = discarded.standing()))
+                gone -> () -> discarded(gone)))
         .run();
   }
 
   /** Does nothing, for events that are told elsewhere on the sheet or not at all. */
   private Runnable unsaid(Event event) {
     return () -> {};
+  }
+
+  private void discarded(Event.Discarded gone) {
+    standing = gone.standing();
+    discarded = gone.at();
   }
 
   private void accepted(Event.Accepted accepted, SessionSteps steps) {
@@ -253,10 +260,12 @@ final class SheetFold {
         known == null ? played.id() : known.name(),
         played.style(),
         started == null ? null : started.role(),
-        started == null ? null : started.by(),
+        BenchTime.by(all),
+        null,
+        session.equals(Overview.REHEARSAL) ? null : BenchTime.of(all),
         procedure == null ? id : procedure.title(),
         started == null ? null : started.at(),
-        ended == null ? null : ended.at());
+        ended == null ? discarded : ended.at());
   }
 
   /** How it is kept, where the curve of its neck and the height of its strings were set up. */

@@ -63,6 +63,7 @@ final class SheetJson {
     if (heading.by() != null) {
       out.put("by", heading.by());
     }
+    out.put("ticket", heading.ticket()).put("bench_minutes", heading.minutes());
     out.put("procedure", heading.procedure());
     out.put("began", time(heading.began())).put("ended", time(heading.ended()));
   }

@@ -1,5 +1,6 @@
 package quarterturn.report.sheet;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -83,14 +84,24 @@ final class SheetParts {
     put(facts, "Player", heading.style() == null ? null : heading.style().word() + " hand");
     String role = heading.role() == null ? "not known" : heading.role().word();
     facts.put("Done by", heading.by() == null ? role : heading.by() + ", " + role);
+    put(facts, "Ticket", heading.ticket());
     facts.put("Work", heading.procedure());
     facts.put("Began", when(heading.began(), "not known"));
     facts.put("Ended", when(heading.ended(), "still open"));
+    put(facts, "Bench time", bench(heading));
     put(facts, "Session", sheet.rehearsed() ? null : heading.session());
     put(facts, "Complaint", sheet.complaint());
     put(facts, "Strings", strings());
     put(facts, "Air", air());
     return new SheetPart.Facts(facts);
+  }
+
+  private static @Nullable String bench(Sheet.Heading heading) {
+    Long minutes = heading.minutes();
+    return minutes == null
+        ? null
+        : Dates.lasting(Duration.ofMinutes(minutes))
+            + ", from the first answer to the last, without waits and breaks";
   }
 
   /** A fact where it is known; what nobody said takes no line. */
@@ -209,7 +220,10 @@ final class SheetParts {
     if (ended == null) {
       String standing = sheet.standing();
       return points(
-          List.of("Still open." + (standing == null ? "" : " Left: " + standing + ".")), "");
+          List.of(
+              (sheet.discarded() ? "Discarded" : "Still open")
+                  + (standing == null ? "." : ": " + standing + ".")),
+          "");
     }
     String how = ended.handOver() ? "Handed over to a repairer: " : "Ended: ";
     List<String> lines = new ArrayList<>(List.of(how + InWindow.shown(ended.outcome()) + "."));

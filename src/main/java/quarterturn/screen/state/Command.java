@@ -14,7 +14,7 @@ public enum Command {
   PICTURE('p', 5, "larger picture"),
   OVERVIEW('o', 6, "fresh or stale"),
   LINE(':', 7, "readings by name"),
-  LEAVE('q', 10, "leave, asks first");
+  LEAVE('q', 10, "leave");
 
   private final char letter;
   private final int function;

@@ -139,6 +139,11 @@ public final class Engine {
     return choices;
   }
 
+  /** Whether the last reading asks for a turn of the rod. */
+  boolean asksForTurn(State state, Instant now) {
+    return walk.asksForTurn(state, now);
+  }
+
   /** The steps that follow the present one for certain, a line each. */
   List<String> coming(State state, Instant now) {
     return prompter.coming(state, now);
@@ -186,6 +191,17 @@ public final class Engine {
     } catch (RecordMismatchException changed) {
       return left(events);
     }
+  }
+
+  /**
+   * Where a session is, as its faces show it.
+   *
+   * @param events all its events, oldest first
+   * @throws RecordMismatchException when the events don't fit the procedure
+   */
+  public String place(String session, List<Event> events) {
+    State state = replay(events);
+    return overview(state, session, state.last()).place();
   }
 
   /** As {@link #standing}, from the events alone, where the procedure can't be read. */

@@ -204,6 +204,9 @@ record Guard(Limits limits, Advisor advisor) {
 
   private Ruling amount(
       State state, Step.TurnRod step, Kind kind, Window window, Bracket bracket, Instant now) {
+    if (step.setsBack()) {
+      return setBack(state, step, kind, window, now);
+    }
     if (Verdict.of(bracket, window) == Verdict.UNDECIDED
         && Verdict.leaning(bracket, window) == Verdict.UNDECIDED) {
       return fault("it asks for a turn on a reading that does not tell which way to turn");
@@ -243,6 +246,26 @@ record Guard(Limits limits, Advisor advisor) {
                 advice.numbers());
       }
     }
+    return allowed(state, advice);
+  }
+
+  /** The ruling on undoing the last turn that is left of those to be set back. */
+  private Ruling setBack(State state, Step.TurnRod step, Kind kind, Window window, Instant now) {
+    List<Turn> left = state.history().left();
+    if (left.isEmpty()) {
+      return fault("it asks to set a turn back where none is left");
+    }
+    Decision.Reason fault = fault(state, kind, window);
+    if (fault != null) {
+      return new Ruling.Stops(fault.word(), fault.sentence());
+    }
+    double last = left.get(left.size() - 1).turns();
+    double most = most(state, step.limit(), last < 0, now).turns();
+    Turn back = new Turn(Math.copySign(Math.min(Math.abs(last), most), -last));
+    return allowed(state, new Advice(back, "It undoes what was turned the last time."));
+  }
+
+  private Ruling allowed(State state, Advice advice) {
     boolean tightens = advice.turn().turns() > 0;
     if (tightens && !state.bench().hasAll(limits.tightenNeeds())) {
       return fault("it asks to tighten the rod with the strings at full pitch");
@@ -282,14 +305,10 @@ record Guard(Limits limits, Advisor advisor) {
    * What the next turn should change, or null where there is no fresh reading, or no turn helps.
    */
   @Nullable Outlook outlook(State state, Kind kind, Window window, Instant now) {
-    Reading reading = fresh(state);
-    Bracket bracket = reading == null ? null : reading.read().bracket();
-    if (bracket == null) {
+    Advisor.Question question = next(state, kind, window, now);
+    if (question == null) {
       return null;
     }
-    boolean tighten = bracket.middleMm() > window.middleMm();
-    Turn most = most(state, limits.perReading(), tighten, now);
-    Advisor.Question question = question(state, kind, window, bracket, most);
     Turn turn = advisor.advise(question).turn();
     return turn.turns() == 0
         ? null
@@ -301,6 +320,23 @@ record Guard(Limits limits, Advisor advisor) {
             state.bench().has(Fact.ROD_IDENTIFIED),
             restDue(state, now) ? limits.restHours() : 0,
             beyond(state, turn));
+  }
+
+  /** Whether the last reading, if it is fresh, asks for a turn. */
+  boolean asksForTurn(State state, Kind kind, Window window, Instant now) {
+    Advisor.Question question = next(state, kind, window, now);
+    return question != null && advisor.advise(question).turn().turns() != 0;
+  }
+
+  private Advisor.@Nullable Question next(State state, Kind kind, Window window, Instant now) {
+    Reading reading = fresh(state);
+    Bracket bracket = reading == null ? null : reading.read().bracket();
+    if (bracket == null) {
+      return null;
+    }
+    boolean tighten = bracket.middleMm() > window.middleMm();
+    Turn most = most(state, limits.perReading(), tighten, now);
+    return question(state, kind, window, bracket, most);
   }
 
   private Advisor.Question question(

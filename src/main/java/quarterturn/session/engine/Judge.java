@@ -83,6 +83,8 @@ record Judge(
     return switch (span) {
       case TODAY -> state.history().today(now);
       case IN_ALL -> state.history().net();
+      case LAST_TIME ->
+          new Turn(state.history().left().stream().mapToDouble(t -> t.size().turns()).sum());
     };
   }
 

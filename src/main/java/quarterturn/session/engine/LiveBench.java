@@ -30,6 +30,8 @@ public final class LiveBench implements Bench {
   private final String name;
   private final Clock clock;
   private Program program = Program.here();
+  private @Nullable String by;
+  private @Nullable String ticket;
   private Duration ahead = Duration.ZERO;
   private State state;
 
@@ -57,6 +59,12 @@ public final class LiveBench implements Bench {
   /** Says how the program is called at a shell, where it needs options to find this session. */
   public void calledBy(Program other) {
     this.program = other;
+  }
+
+  /** Says who works and by which ticket, which no event here says; null where nobody said. */
+  public void doneBy(@Nullable String who, @Nullable String job) {
+    this.by = who;
+    this.ticket = job;
   }
 
   /** Starts a session; its first event is on disk when this returns. */
@@ -101,7 +109,7 @@ public final class LiveBench implements Bench {
     }
     Event.Resumed resumed =
         again.at().isBefore(state.last())
-            ? new Event.Resumed(state.last(), again.elsewhere(), again.carried())
+            ? new Event.Resumed(state.last(), again.elsewhere(), again.carried(), again.by())
             : again;
     ledger.append(List.of(resumed));
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
@@ -201,6 +209,11 @@ public final class LiveBench implements Bench {
     return engine.onRecord(merged(now()).state());
   }
 
+  /** Whether the last reading asks for a turn of the rod, whatever comes before it. */
+  public boolean asksForTurn() {
+    return engine.asksForTurn(merged(now()).state(), now());
+  }
+
   /**
    * The next prompt after {@code events}, which led to {@code after}. They are recorded together
    * with the engine's own events; if that fails, the prompt before stays.
@@ -230,7 +243,8 @@ public final class LiveBench implements Bench {
 
   @Override
   public Overview overview() {
-    return engine.overview(merged(now()).state(), name, now()).calledBy(program);
+    Overview now = engine.overview(merged(now()).state(), name, now());
+    return now.calledBy(program).doneBy(by, ticket);
   }
 
   /**

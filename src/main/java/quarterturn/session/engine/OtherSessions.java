@@ -15,12 +15,17 @@ import quarterturn.session.Event;
  * @param elsewhere its turns in other sessions, first known since this one began
  * @param carried what else they mean; null where the session's record is older than that
  * @param cleared how many of this session's own turns the rod's place counts no more
+ * @param since when the lesson or session began whose turns are to be set back, or null
  */
 record OtherSessions(
-    List<Event.Past> earlier, List<Event.Past> elsewhere, @Nullable Carried carried, int cleared) {
+    List<Event.Past> earlier,
+    List<Event.Past> elsewhere,
+    @Nullable Carried carried,
+    int cleared,
+    @Nullable Instant since) {
 
   static OtherSessions of(Event.Started started) {
-    return new OtherSessions(started.past(), List.of(), started.carried(), 0);
+    return new OtherSessions(started.past(), List.of(), started.carried(), 0, started.back());
   }
 
   /**
@@ -31,10 +36,10 @@ record OtherSessions(
   OtherSessions resumed(Event.Resumed resumed, int own) {
     Carried now = resumed.carried();
     return now == null
-        ? new OtherSessions(earlier, resumed.elsewhere(), carried, cleared)
+        ? new OtherSessions(earlier, resumed.elsewhere(), carried, cleared, since)
         : now.anew()
-            ? new OtherSessions(List.of(), resumed.elsewhere(), now, own)
-            : new OtherSessions(earlier, resumed.elsewhere(), now, cleared);
+            ? new OtherSessions(List.of(), resumed.elsewhere(), now, own, since)
+            : new OtherSessions(earlier, resumed.elsewhere(), now, cleared, since);
   }
 
   private Carried held() {
@@ -50,6 +55,14 @@ record OtherSessions(
     List<Event.Past> all = new ArrayList<>(earlier);
     all.addAll(elsewhere);
     return all;
+  }
+
+  /** The turns that are to be set back, and those that did so in other sessions. */
+  List<Event.Past> lastTime() {
+    Instant from = since;
+    return from == null
+        ? List.of()
+        : all().stream().filter(past -> !past.at().isBefore(from)).toList();
   }
 
   /** The turns whose answers count with this session's towards a hand-over. */

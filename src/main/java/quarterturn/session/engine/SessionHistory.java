@@ -15,6 +15,7 @@ import quarterturn.session.Changed;
 import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.session.Prompt;
+import quarterturn.session.TurnsLeft;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -120,6 +121,16 @@ record SessionHistory(
       sum += made.turn().turns();
     }
     return new Turn(sum);
+  }
+
+  /** The turns of the last lesson or session that are not set back yet, the oldest first. */
+  List<Turn> left() {
+    TurnsLeft left = new TurnsLeft();
+    others.lastTime().forEach(past -> left.then(past.turn(), past.before() != null));
+    if (others.since() != null) {
+      turns.forEach(made -> left.then(made.turn(), made.sure()));
+    }
+    return left.turns();
   }
 
   /** How far from as found the rod may stand one way, in turns; below zero where it can't. */

@@ -269,6 +269,13 @@ record Walk(Library library, Guard guard) {
     return kind == null || window == null ? null : guard.expected(state, kind, window, turn);
   }
 
+  /** Whether the last reading asks for a turn of the rod. */
+  boolean asksForTurn(State state, Instant now) {
+    Kind kind = kind(state);
+    Window window = window(state);
+    return kind != null && window != null && guard.asksForTurn(state, kind, window, now);
+  }
+
   /** What the next turn should change, in words without the last stop. */
   String nextTurn(State state, Instant now) {
     Kind kind = kind(state);

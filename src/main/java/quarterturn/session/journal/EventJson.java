@@ -64,7 +64,7 @@ final class EventJson {
             "started",
             Event.Started.class,
             "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
-                + " own? carried? from? by? known?")
+                + " own? carried? from? by? known? lesson? back?")
         .kind("accepted", Event.Accepted.class, "at step hazard also?")
         .kind("told", Event.Told.class, "at step changes?")
         .kind("noted", Event.Noted.class, "at step text")
@@ -85,7 +85,7 @@ final class EventJson {
         .kind("doubted", Event.Doubted.class, "at step why")
         .kind("corrected", Event.Corrected.class, "at step")
         .kind("left", Event.Left.class, "at standing")
-        .kind("resumed", Event.Resumed.class, "at elsewhere? carried?")
+        .kind("resumed", Event.Resumed.class, "at elsewhere? carried? by?")
         .kind("ended", Event.Ended.class, "at step hand-over outcome why")
         .kind("discarded", Event.Discarded.class, "at standing");
   }

@@ -1,15 +1,17 @@
 package quarterturn.session.journal;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import org.jspecify.annotations.Nullable;
 
-/** Makes folders that are private to the user, and forces their entries to disk. */
+/** Makes folders that are private to the user, and forces their entries and files to disk. */
 public final class Folders {
   private Folders() {}
 
@@ -23,6 +25,32 @@ public final class Folders {
             }
             : new FileAttribute<?>[0];
     Files.createDirectories(folder, mode);
+  }
+
+  /**
+   * Writes a file, new or in place of an old one. It is written under another name first and then
+   * moved, so that nobody sees half a file.
+   */
+  public static void replace(Path file, byte[] contents) throws IOException {
+    Path draft = file.resolveSibling("." + file.getFileName() + ".draft");
+    try {
+      try (FileChannel channel =
+          FileChannel.open(
+              draft,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE)) {
+        ByteBuffer bytes = ByteBuffer.wrap(contents);
+        while (bytes.hasRemaining()) {
+          channel.write(bytes);
+        }
+        channel.force(true);
+      }
+      Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(draft);
+    }
+    force(file.toAbsolutePath().getParent());
   }
 
   /** Forces a folder's entries to disk, where the platform can. */

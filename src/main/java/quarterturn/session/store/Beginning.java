@@ -26,6 +26,11 @@ public record Beginning(
         .anyMatch(Step.TurnRod.class::isInstance);
   }
 
+  /** Whether it can set back what an earlier lesson or session turned. */
+  boolean setsBack() {
+    return library.any(library.main(), Step::setsBack);
+  }
+
   /** This with something said; a session without a name gets that of the same instrument's. */
   Beginning saying(List<Carried.Said> more) {
     Opening now = opening;
@@ -34,14 +39,16 @@ public record Beginning(
     }
     String named = session == null ? now.named() : wish.instrument();
     Sessions.Wish whole =
-        new Sessions.Wish(wish.procedure(), named, wish.kind(), wish.style(), wish.role());
+        new Sessions.Wish(
+            wish.procedure(), named, wish.kind(), wish.style(), wish.role(), wish.lesson());
     return new Beginning(library, whole, session, now.named(named));
   }
 
   /** The beginning of the session that takes this one's place. */
   Beginning instead(@Nullable String kind, @Nullable Style style, String session, Instant at) {
     Sessions.Wish anew =
-        new Sessions.Wish(wish.procedure(), wish.instrument(), kind, style, wish.role());
+        new Sessions.Wish(
+            wish.procedure(), wish.instrument(), kind, style, wish.role(), wish.lesson());
     Carried.Said same = new Carried.Said(at, session, Carried.Answer.SAME, null, null);
     return new Beginning(library, anew, null, opening.ofKind(kind).with(same));
   }

@@ -4,11 +4,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 
@@ -40,11 +42,8 @@ public final class Dues {
       List<Store.Glance> all, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
     List<Store.Glance> sessions = all.stream().filter(Dues::possible).toList();
     List<Due> out = new ArrayList<>();
-    for (Store.Glance glance : sessions) {
-      if (glance.unfinished()) {
-        out.add(open(glance, now));
-      }
-    }
+    // Of those that are due at the same time, the most pressing stays the first.
+    Work.of(sessions, Map.of(), now).forEach(work -> out.add(open(work)));
     for (String name : new TreeSet<>(instruments)) {
       List<Store.Glance> of =
           sessions.stream()
@@ -57,10 +56,10 @@ public final class Dues {
     return List.copyOf(out);
   }
 
-  /** The items for the home view: what is overdue, then what is due soon. */
+  /** What is to be begun, for the home view: what is overdue, then what is due soon. */
   public static List<Due> pressing(List<Due> dues, Limits.Rechecks rechecks, Instant now) {
     Instant ahead = now.plus(rechecks.ahead());
-    return dues.stream().filter(d -> d.come(ahead)).limit(MOST).toList();
+    return dues.stream().filter(d -> d.resumes() == null && d.come(ahead)).limit(MOST).toList();
   }
 
   private static boolean possible(Store.Glance glance) {
@@ -81,18 +80,20 @@ public final class Dues {
     }
   }
 
-  private static Due open(Store.Glance glance, Instant now) {
+  private static Due open(Work work) {
+    Store.Glance glance = work.glance();
+    Instant now = work.now();
     String procedure = String.valueOf(glance.procedure());
     Instant until = glance.waitingUntil();
     Instant last = Objects.requireNonNullElse(glance.last(), now);
-    String why = until == null ? "Nothing is waited for" : "The wait is over";
+    String state = Quote.sentence(work.due());
     return new Due(
         until == null ? now : until,
         until == null ? Due.Why.OPEN : Due.Why.WAIT,
         glance.on(),
         procedure,
         glance.name(),
-        why + ": go on with " + procedure + ".",
+        state + "; go on with " + procedure + ".",
         last);
   }
 

@@ -41,7 +41,9 @@ public enum FormField {
   WINDOW_ACTION_HIGH(Aim.ACTION_HIGH, "Action range, high", "the action of the highest string"),
   WINDOW_INTONATION(Aim.INTONATION, "Intonation range", "the intonation"),
   WINDOW_PICKUP_LOW(Aim.PICKUP_LOW, "Pickup range, low", "the pickup gap of the lowest string"),
-  WINDOW_PICKUP_HIGH(Aim.PICKUP_HIGH, "Pickup range, high", "the pickup gap of the highest string");
+  WINDOW_PICKUP_HIGH(Aim.PICKUP_HIGH, "Pickup range, high", "the pickup gap of the highest string"),
+  TICKET("ticket", "Ticket", "A shop's own number or name for the job, in one line."),
+  CUSTOMER("customer", "Customer", "Whose it is, in one line; see instrument forget.");
 
   private final String word;
   private final String label;

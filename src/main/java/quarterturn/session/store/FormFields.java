@@ -56,6 +56,8 @@ public final class FormFields {
     put(out, FormField.PICKUP, build.pickup(), PickupKind::word);
     put(out, FormField.HANDED, build.handed(), Handed::word);
     put(out, FormField.STRINGS, instrument.strings(), s -> s);
+    put(out, FormField.TICKET, instrument.job().ticket(), s -> s);
+    put(out, FormField.CUSTOMER, instrument.job().customer(), s -> s);
     for (FormField field : FormField.values()) {
       Aim aim = field.aim();
       if (aim != null) {
@@ -121,7 +123,8 @@ public final class FormFields {
         typed.get(FormField.STRINGS),
         created,
         build,
-        windows);
+        windows,
+        new Instrument.Job(typed.get(FormField.TICKET), typed.get(FormField.CUSTOMER)));
   }
 
   private static <T> @Nullable T parsed(
@@ -224,6 +227,7 @@ public final class FormFields {
     return switch (field) {
       case STYLE -> "asked when work begins";
       case NUT, ROD, BRIDGE, PICKUP -> "as its kind has it";
+      case TICKET, CUSTOMER -> "none";
       default -> field.aim() == null ? "not known" : "none of its own";
     };
   }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.session.PastTurns;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.journal.Journal;
 
@@ -18,7 +19,8 @@ final class Glances {
     List<Event> events = Corrections.standing(contents.events());
     Event.Started started = last(events, Event.Started.class, e -> true);
     Event.Chose kind = last(events, Event.Chose.class, e -> e.step().equals(EngineQuestions.KIND));
-    Event.Left left = last(events, Event.Left.class, e -> true);
+    Event newest = last(events, Event.class, e -> true);
+    Event.Offered half = PastTurns.open(contents.events());
     Event waiting = last(events, Event.class, Glances::waits);
     Journal.Header header = contents.header();
     return new Store.Glance(
@@ -27,15 +29,41 @@ final class Glances {
         started == null ? null : started.instrument(),
         kind != null ? kind.option() : started == null ? null : started.kind(),
         at(started),
-        at(last(events, Event.class, e -> true)),
+        at(newest),
         last(events, Event.Ended.class, e -> true),
-        left == null ? null : left.standing(),
+        newest instanceof Event.Left left ? left.standing() : null,
         waiting instanceof Event.WaitBegan wait ? wait.until() : null,
         contents.notice(),
         contents.damaged(),
         at(last(events, Event.OnRod.class, e -> e.changes() != null)),
-        at(last(events, Event.Read.class, e -> e.quantity() == Quantity.RELIEF && !e.missing())),
-        at(last(events, Event.Discarded.class, e -> true)));
+        at(last(events, Event.class, Glances::reads)),
+        at(last(events, Event.Discarded.class, e -> true)),
+        half == null ? null : half.turn(),
+        half != null || last(events, Event.class, Glances::turnsOrReads) instanceof Event.OnRod,
+        by(events));
+  }
+
+  private static boolean turnsOrReads(Event event) {
+    return (event instanceof Event.OnRod rod && rod.changes() != null) || reads(event);
+  }
+
+  private static boolean reads(Event event) {
+    return event instanceof Event.Read read
+        && read.quantity() == Quantity.RELIEF
+        && !read.missing();
+  }
+
+  /** Who was named last of those who worked. */
+  static @Nullable String by(List<Event> events) {
+    String by = null;
+    for (Event event : events) {
+      String named =
+          event instanceof Event.Started started
+              ? started.by()
+              : event instanceof Event.Resumed resumed ? resumed.by() : null;
+      by = named == null ? by : named;
+    }
+    return by;
   }
 
   /** Whether a wait begins or ends with an event. */

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -34,13 +35,26 @@ public final class HomeDialogue implements Dialogue {
   private final Deque<HomePages.Page> open = new ArrayDeque<>();
   private @Nullable Choice choice;
 
-  /** An option to go on with or begin something, and the choice it stands for. */
-  public record Item(Question.Option option, Choice choice) {}
+  /**
+   * An option to go on with or begin something, and the choice it stands for.
+   *
+   * @param waits whether it is a session that waits for a time to come
+   */
+  public record Item(Question.Option option, Choice choice, boolean waits) {
+    public Item(Question.Option option, Choice choice) {
+      this(option, choice, false);
+    }
+  }
 
   /** What is on record, to look at or to discard. */
   public interface Past {
     /** Every session in a sentence, the newest first. */
     List<String> all() throws IOException;
+
+    /** What there is to go on with now, and what is due; null where that is as it was. */
+    default @Nullable List<Item> begun() throws IOException {
+      return null;
+    }
 
     /** What was read and turned on an instrument. */
     List<String> history(String instrument) throws IOException;
@@ -118,10 +132,11 @@ public final class HomeDialogue implements Dialogue {
    * A dialogue without a choice yet.
    *
    * @param said what the file of settings sets, in a line, or none
-   * @param begun what is due, the most pressing first, then other unfinished sessions
+   * @param begun unfinished sessions, the most pressing first, then what is due
    * @param results the matrix of results, whose procedures are offered
    * @param own the user's own procedures
    * @param instruments names of the user's instruments
+   * @param tickets of those that have one, by their names
    * @param proving throws a {@link NotUnderstoodException} saying why a choice can't be had
    */
   public HomeDialogue(
@@ -130,13 +145,14 @@ public final class HomeDialogue implements Dialogue {
       Results results,
       List<OwnProcedure> own,
       Collection<String> instruments,
+      Map<String, String> tickets,
       Consumer<Choice> proving,
       Past past) {
     this.results = results;
     this.instruments = List.copyOf(instruments);
     this.proving = proving;
     this.past = past;
-    this.pages = new HomePages(said, begun, results, own, this.instruments);
+    this.pages = new HomePages(said, begun, results, own, this.instruments, tickets);
     open.push(pages.home());
   }
 
@@ -162,6 +178,17 @@ public final class HomeDialogue implements Dialogue {
   }
 
   @Override
+  public boolean lookAgain() throws IOException {
+    List<Item> now = open.size() == 1 ? past.begun() : null;
+    if (now == null || !pages.begun(now)) {
+      return false;
+    }
+    open.clear();
+    open.push(pages.home());
+    return true;
+  }
+
+  @Override
   public boolean back() {
     boolean some = open.size() > 1;
     if (some) {
@@ -177,6 +204,9 @@ public final class HomeDialogue implements Dialogue {
     if (page.shows() || (wish.equals(BACK) && open.size() > 1)) {
       back();
       return Taken.SILENTLY;
+    }
+    if (wish.isEmpty() && page.marks()) {
+      wish = String.valueOf(page.marked() + 1);
     }
     Choice named = wish.equals("?") ? new Further.Guides() : named(wish);
     Choice wanted = named != null ? named : page.listed(wish);

@@ -3,6 +3,7 @@ package quarterturn.session.store;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Guide;
@@ -35,18 +36,21 @@ final class HomePages {
   private final Results results;
   private final List<OwnProcedure> own;
   private final List<String> instruments;
+  private final Map<String, String> tickets;
 
   HomePages(
       List<String> said,
       List<Item> begun,
       Results results,
       List<OwnProcedure> own,
-      List<String> instruments) {
+      List<String> instruments,
+      Map<String, String> tickets) {
     this.greeting = Stream.concat(GREETING.stream(), said.stream()).toList();
     this.begun = new ArrayList<>(begun);
     this.results = results;
     this.own = own;
     this.instruments = instruments;
+    this.tickets = Map.copyOf(tickets);
   }
 
   /**
@@ -61,10 +65,32 @@ final class HomePages {
     }
 
     Question question() {
+      String entered = marks() ? asks + " [" + (marked() + 1) + "]" : asks;
       return shows()
           ? new Question.Show(title, lines)
           : new Question.Choose(
-              title, lines, asks, help, items.stream().map(Item::option).toList());
+              title,
+              lines,
+              entered,
+              help,
+              items.stream().map(Item::option).toList(),
+              false,
+              marked());
+    }
+
+    /** The first session that can go on now; else the first option. */
+    int marked() {
+      for (int i = 0; i < items.size(); i++) {
+        if (items.get(i).choice() instanceof Choice.Resume && !items.get(i).waits()) {
+          return i;
+        }
+      }
+      return 0;
+    }
+
+    /** Whether Enter alone goes on with a session. */
+    boolean marks() {
+      return !shows() && items.get(marked()).choice() instanceof Choice.Resume;
     }
 
     /** The choice of a number or a name, or null; of the same names the program's own wins. */
@@ -93,7 +119,7 @@ final class HomePages {
     items.addAll(offered(null));
     own.forEach(one -> items.add(new Item(one.option(own, OWN), begin(one.id(), null))));
     for (String name : instruments) {
-      items.add(item(name, name, "", INSTRUMENTS, new Further.Instrument(name)));
+      items.add(item(name, label(name), "", INSTRUMENTS, new Further.Instrument(name)));
     }
     items.add(
         item(
@@ -118,6 +144,11 @@ final class HomePages {
     items.add(item("words", WORDS, "What each word means.", MORE, new Further.Guides()));
     items.add(item("quit", "Quit", "", MORE, new Choice.Quit()));
     return new Page("", greeting, ASKS, items, help(items));
+  }
+
+  private String label(String instrument) {
+    String ticket = tickets.get(instrument);
+    return ticket == null ? instrument : instrument + ", ticket " + ticket;
   }
 
   private static String help(List<Item> items) {
@@ -152,7 +183,7 @@ final class HomePages {
   Page instrument(String name) {
     List<Item> items = new ArrayList<>(offered(name));
     items.add(item("history", "What was done", "", MORE, new Further.History(name)));
-    return page(name, List.of(), ASKS, items);
+    return page(label(name), List.of(), ASKS, items);
   }
 
   Page stages(@Nullable String instrument) {
@@ -231,6 +262,14 @@ final class HomePages {
 
   boolean unfinished(String session) {
     return begun.stream().anyMatch(item -> item.choice().equals(new Choice.Resume(session)));
+  }
+
+  /** Lists other sessions, and what else is due; false where they are the same. */
+  boolean begun(List<Item> now) {
+    boolean other = !begun.equals(now);
+    begun.clear();
+    begun.addAll(now);
+    return other;
   }
 
   /** Lists a session no more. */

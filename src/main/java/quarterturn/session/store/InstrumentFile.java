@@ -10,14 +10,10 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.EnumMap;
 import java.util.List;
@@ -83,30 +79,9 @@ final class InstrumentFile {
     replace(file, instrument);
   }
 
-  /**
-   * Writes a file, new or in place of an old one. It is written under another name first and then
-   * moved, so that nobody sees half a file.
-   */
+  /** Writes a file, new or in place of an old one; see {@link Folders#replace}. */
   static void replace(Path file, Instrument instrument) throws IOException {
-    Path draft = file.resolveSibling("." + file.getFileName() + ".draft");
-    try {
-      try (FileChannel channel =
-          FileChannel.open(
-              draft,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.TRUNCATE_EXISTING,
-              StandardOpenOption.WRITE)) {
-        ByteBuffer text = StandardCharsets.UTF_8.encode(text(instrument));
-        while (text.hasRemaining()) {
-          channel.write(text);
-        }
-        channel.force(true);
-      }
-      Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(draft);
-    }
-    Folders.force(file.toAbsolutePath().getParent());
+    Folders.replace(file, text(instrument).getBytes(StandardCharsets.UTF_8));
   }
 
   private static String text(Instrument instrument) throws IOException {
@@ -125,6 +100,8 @@ final class InstrumentFile {
     if (!windows.isEmpty()) {
       node.set(WINDOWS, windows);
     }
+    put(node, fields, FormField.TICKET);
+    put(node, fields, FormField.CUSTOMER);
     node.put("created", instrument.created().toString());
     return HEAD + YAML.writeValueAsString(node);
   }
@@ -183,6 +160,9 @@ final class InstrumentFile {
         }
       }
       windows.nothingElse();
+    }
+    for (FormField field : List.of(FormField.TICKET, FormField.CUSTOMER)) {
+      checked(typed, field, f.amountOrNull(field.word()));
     }
     Instant created = f.instant("created");
     f.nothingElse();

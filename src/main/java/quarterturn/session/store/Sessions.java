@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
+import quarterturn.procedure.Results;
+import quarterturn.procedure.Step;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.condition.Role;
@@ -36,7 +38,8 @@ import quarterturn.unit.NotUnderstoodException;
  * Opens sessions.
  *
  * @param own the folder of the user's own procedures and rules, or null
- * @param by who works, for the record of a session that begins; null where that is not said
+ * @param by who works, for the record of a session that begins or goes on; null where that is not
+ *     said
  * @param program how the program is called to find these sessions again
  */
 public record Sessions(
@@ -51,13 +54,28 @@ public record Sessions(
     this(store, own, null, clock);
   }
 
-  /** The properties of a session to be started. */
+  /**
+   * The properties of a session to be started.
+   *
+   * @param lesson id of the lesson that it is part of, or null
+   */
   public record Wish(
       String procedure,
       @Nullable String instrument,
       @Nullable String kind,
       @Nullable Style style,
-      Role role) {}
+      Role role,
+      @Nullable String lesson) {
+    /** A session outside of lessons. */
+    public Wish(
+        String procedure,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Style style,
+        Role role) {
+      this(procedure, instrument, kind, style, role, null);
+    }
+  }
 
   /**
    * An open session, to be closed when the face is done with the bench.
@@ -110,7 +128,7 @@ public record Sessions(
     String name = instrument == null ? null : instrument.name();
     Records records = store.records(library.limits(), clock, null);
     Opening opening = new Opening(records, null, name, kind, now(), library.limits(), List.of());
-    Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role());
+    Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role(), wish.lesson());
     return new Beginning(library, whole, null, opening);
   }
 
@@ -159,7 +177,8 @@ public record Sessions(
     Opening opening =
         new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
-    Wish wish = new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role());
+    Wish wish =
+        new Wish(was.procedure(), was.instrument(), kind, was.style(), was.role(), was.lesson());
     return new Beginning(library, wish, session, opening.ofKind(kind));
   }
 
@@ -270,7 +289,9 @@ public record Sessions(
         opening.carried(),
         new OwnFolder(own).file(wish.procedure(), procedure.id()),
         by,
-        PastAnswers.of(told, beginning.library()));
+        PastAnswers.of(told, beginning.library()),
+        wish.lesson(),
+        beginning.setsBack() ? opening.neck().worked() : null);
   }
 
   /**
@@ -305,7 +326,7 @@ public record Sessions(
     Journal journal = held.keep(created.journal());
     List<Event> events = from == null ? List.of(started) : from.beginning(started);
     LiveBench bench = LiveBench.start(engine, journal::append, created.name(), events, clock);
-    bench.calledBy(program);
+    beside(bench, events);
     return new Opened(created.name(), bench, held, null);
   }
 
@@ -317,11 +338,11 @@ public record Sessions(
     Opening opening = current(beginning);
     List<Event.Past> elsewhere = opening.turnsBeside(was.past());
     Engine engine = new Engine(beginning.library(), new BeliefAdvisor());
-    Event.Resumed again = new Event.Resumed(now(), elsewhere, opening.carried());
+    Event.Resumed again = new Event.Resumed(now(), elsewhere, opening.carried(), by);
     try {
       LiveBench bench =
           LiveBench.resume(engine, journal::append, session, contents.events(), again, clock);
-      bench.calledBy(program);
+      beside(bench, bench.events());
       return new Opened(session, bench, held, contents.notice());
     } catch (RecordMismatchException e) {
       CarriedOn from = CarriedOn.of(session, contents.events(), elsewhere);
@@ -332,14 +353,55 @@ public record Sessions(
     }
   }
 
+  /** Adds to what a bench shows how the program is called, who works, and the ticket. */
+  private void beside(LiveBench bench, List<Event> events) throws IOException {
+    String who = Glances.by(events);
+    String instrument = ((Event.Started) events.get(0)).instrument();
+    String ticket = instrument == null ? null : store.tickets().get(instrument);
+    bench.calledBy(program);
+    bench.doneBy(who, ticket);
+  }
+
+  /** The procedure that is offered to set back what a lesson turned, or null. */
+  public @Nullable String setsBack() throws IOException, UnreadableException {
+    for (Results.Offer offer : rules().results().offers()) {
+      Library library = library(offer.procedure());
+      if (library.any(library.main(), Step::setsBack)) {
+        return offer.procedure();
+      }
+    }
+    return null;
+  }
+
   /** What is due or will be, the soonest first, without reading any procedure. */
   public List<Due> dues(Instant now) throws IOException, UnreadableException {
     return Dues.of(store.sessions(), store.instrumentNames(), rules().limits().rechecks(), now);
   }
 
+  /** The unfinished sessions of an instrument, or all where it is null, the most pressing first. */
+  public List<Work> unfinished(@Nullable String instrument) throws IOException {
+    List<Store.Glance> of =
+        store.sessions().stream()
+            .filter(one -> instrument == null || instrument.equals(one.instrument()))
+            .toList();
+    return Work.of(of, store.tickets(), clock.instant());
+  }
+
+  /** Where an unfinished session is, such as "Neck relief, part 5 of 7: Turn". */
+  public String place(Work work) throws IOException, UnreadableException {
+    String session = work.glance().name();
+    String procedure = String.valueOf(work.glance().procedure());
+    try {
+      return new Engine(library(procedure), new BeliefAdvisor())
+          .place(session, store.read(session).events());
+    } catch (IOException | UnreadableException | RecordMismatchException changed) {
+      return rules().results().title(procedure);
+    }
+  }
+
   /** The name of the only unfinished session, for {@code resume} without a name. */
   public String onlyUnfinished() throws IOException {
-    List<Store.Glance> open = unfinished();
+    List<Work> open = unfinished(null);
     if (open.isEmpty()) {
       throw new NotUnderstoodException(
           "there is no unfinished session; start one: " + program.typed("start relief"));
@@ -349,13 +411,8 @@ public record Sessions(
           "there are "
               + open.size()
               + " unfinished sessions; name one: "
-              + String.join(", ", open.stream().map(Store.Glance::name).toList()));
+              + String.join(", ", open.stream().map(work -> work.glance().name()).toList()));
     }
-    return open.get(0).name();
-  }
-
-  /** Sessions that have not ended, the newest first. */
-  List<Store.Glance> unfinished() throws IOException {
-    return store.sessions().stream().filter(Store.Glance::unfinished).toList();
+    return open.get(0).glance().name();
   }
 }

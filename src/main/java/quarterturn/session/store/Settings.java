@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import quarterturn.procedure.Fault;
@@ -16,6 +17,7 @@ import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.read.OwnFile;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
@@ -44,6 +46,7 @@ public record Settings(Map<Key, String> set, List<Fault> faults) {
   public enum Key implements Worded {
     OWN("own files in "),
     BY("work by "),
+    ROLE("as "),
     DATA("sessions in ");
 
     private final String said;
@@ -95,7 +98,13 @@ public record Settings(Map<Key, String> set, List<Fault> faults) {
           overridden.contains(key)
               ? null
               : values.parsed(
-                  node, text -> key == Key.BY ? name(text) : folder(text, file, folders));
+                  node,
+                  text ->
+                      switch (key) {
+                        case BY -> name(text);
+                        case ROLE -> role(text);
+                        case OWN, DATA -> folder(text, file, folders);
+                      });
       if (value != null) {
         set.put(key, value);
       }
@@ -117,6 +126,16 @@ public record Settings(Map<Key, String> set, List<Fault> faults) {
           "write it on one line, with at most " + LONGEST_NAME + " characters");
     }
     return name;
+  }
+
+  private static String role(String text) {
+    List<String> roles = Worded.words(Role.values());
+    String role = text.strip().toLowerCase(Locale.ROOT);
+    if (!roles.contains(role)) {
+      throw new NotUnderstoodException(
+          Quote.of(text) + " is no role", "write " + String.join(" or ", roles));
+    }
+    return role;
   }
 
   /** The folder that a text names, seen from the file or, behind a tilde, from the home folder. */

@@ -10,7 +10,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.stream.Collectors;
@@ -28,6 +30,7 @@ import quarterturn.session.journal.JournalLock;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
+import quarterturn.unit.Turn;
 
 /**
  * The data folder: {@code sessions/NAME.jsonl} and {@code instruments/NAME.yaml}.
@@ -55,13 +58,16 @@ public final class Store {
    * @param kind id of the kind named at the start; null also where it was chosen later
    * @param last when its last event happened
    * @param ended how it ended, or null
-   * @param standing the state the instrument was last left in, or null
+   * @param standing the state the instrument was left in, or null where it was broken off since
    * @param waitingUntil when its present wait ends, or null
    * @param notice a sentence on what is wrong with the file, or null
    * @param damaged whether the session can't be resumed
    * @param turned when the rod last moved, or null
    * @param relief when the relief was last read, or null
    * @param discarded when it was discarded, or null
+   * @param half the turn that was asked for and has no answer yet, or null
+   * @param unread whether the rod was turned and the relief not read since
+   * @param by who worked last, or null where that is not said
    */
   public record Glance(
       String name,
@@ -77,7 +83,46 @@ public final class Store {
       boolean damaged,
       @Nullable Instant turned,
       @Nullable Instant relief,
-      @Nullable Instant discarded) {
+      @Nullable Instant discarded,
+      @Nullable Turn half,
+      boolean unread,
+      @Nullable String by) {
+    /** One without a half-made turn, whose relief was read since the last, by nobody named. */
+    public Glance(
+        String name,
+        @Nullable String procedure,
+        @Nullable String instrument,
+        @Nullable String kind,
+        @Nullable Instant started,
+        @Nullable Instant last,
+        Event.@Nullable Ended ended,
+        @Nullable String standing,
+        @Nullable Instant waitingUntil,
+        @Nullable String notice,
+        boolean damaged,
+        @Nullable Instant turned,
+        @Nullable Instant relief,
+        @Nullable Instant discarded) {
+      this(
+          name,
+          procedure,
+          instrument,
+          kind,
+          started,
+          last,
+          ended,
+          standing,
+          waitingUntil,
+          notice,
+          damaged,
+          turned,
+          relief,
+          discarded,
+          null,
+          false,
+          null);
+    }
+
     /**
      * Whether the session can be resumed. One that was broken off before its start was recorded has
      * nothing to resume.
@@ -182,6 +227,17 @@ public final class Store {
     }
     good.sort(Comparator.comparing(Instrument::name));
     return new InstrumentList(good, notices);
+  }
+
+  /** The tickets of the instruments that have one, by their names. */
+  public Map<String, String> tickets() throws IOException {
+    Map<String, String> tickets = new HashMap<>();
+    for (Instrument instrument : instruments().instruments()) {
+      if (instrument.job().ticket() != null) {
+        tickets.put(instrument.name(), instrument.job().ticket());
+      }
+    }
+    return tickets;
   }
 
   /**

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.Questioning;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -64,7 +65,8 @@ class PlanFileTest {
             false,
             List.of("true"),
             false,
-            List.of());
+            List.of(),
+            Questioning.SOME);
     assertThat(read(PlanFile.text(awkward))).isEqualTo(awkward);
   }
 

@@ -59,7 +59,8 @@ class WriterLogTest {
           new LessonEvent.Accepted(T, REF, new Order.SetLevel("Ana", null, false)),
           new LessonEvent.Declined(T, REF, Refusal.VALUE_DIFFERS),
           new LessonEvent.Ordered(T, null, new Order.End()),
-          new LessonEvent.Ordered(T, BENCH, new Order.Hold("Wait.")));
+          new LessonEvent.Ordered(T, BENCH, new Order.Hold("Wait.")),
+          new LessonEvent.Struck(T, "student 3"));
 
   private static byte[] file(List<LessonEvent> events) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();

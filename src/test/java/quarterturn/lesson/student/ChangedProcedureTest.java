@@ -20,6 +20,7 @@ import quarterturn.command.OrdinaryAnswers;
 import quarterturn.command.SampleFolder;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.Questioning;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
@@ -227,7 +228,8 @@ class ChangedProcedureTest {
             false,
             List.of(),
             false,
-            List.of());
+            List.of(),
+            Questioning.SOME);
     rename("relief", "prepare", "lay-out");
     Store work = Store.at(samples.in("work-of-the-bench"));
     Sessions sessions = new Sessions(work, samples.in("own"), CLOCK);

@@ -9,10 +9,12 @@ import static quarterturn.lesson.Demo.T;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import quarterturn.lesson.Acceptance;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Demo;
+import quarterturn.lesson.Direction;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonFold;
 import quarterturn.lesson.LessonRules;
@@ -21,7 +23,9 @@ import quarterturn.lesson.Levels;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Ref;
 import quarterturn.lesson.Refusal;
+import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Prompt;
 import quarterturn.unit.Turn;
 
@@ -88,11 +92,11 @@ class GatekeeperTest {
     happen(Demo.resulted(round()));
     Moment next = Demo.moment(new Prompt.Tell(Demo.said("look")), 2, GAP);
     Gate.Reflect reflect = (Gate.Reflect) gate(next);
-    assertThat(reflect.student()).isEqualTo("Ana");
-    assertThat(reflect.result()).isEqualTo(GAP);
+    assertThat(reflect.missing()).containsExactly("Ana", "Ben").inOrder();
+    assertThat(reflect.round().result()).isEqualTo(GAP);
     assertThat(reflect.question()).isEqualTo("What if?");
     for (String student : List.of("Ana", "Ben")) {
-      happen(new LessonEvent.Reflected(T, round(), student, "ok", null, null, false));
+      happen(new LessonEvent.Reflected(T, round(), student, null, "What if?", "Less.", false));
     }
     assertThat(gate(next)).isEqualTo(new Gate.Open(null));
     assertThat(lesson.standing("Ana")).isEqualTo(new Levels.Standing(Level.WORKED, 1, false));
@@ -108,12 +112,103 @@ class GatekeeperTest {
   }
 
   @Test
+  void theWayOfATurnIsPredictedBeforeItIsShownAndThenTheGap() {
+    happen(Demo.came("Ana"));
+    Moment choice =
+        new Moment(
+            Demo.spot("changed", 1),
+            new Prompt.Tell(Demo.said("changed")),
+            GAP,
+            0.05,
+            Map.of(),
+            false,
+            false,
+            true,
+            List.of());
+    Gate.Predict way = (Gate.Predict) gate(choice);
+    assertThat(way.round().opened().turn()).isTrue();
+    happen(new LessonEvent.Predicted(T, round(), "Ana", Demo.way(Direction.MORE)));
+    assertThat(gate(choice)).isInstanceOf(Gate.Open.class);
+    int asked = round();
+    // What comes before the turn asks nothing again.
+    assertThat(gate(Demo.moment(new Prompt.Tell(Demo.said("detune")), 2, GAP)))
+        .isInstanceOf(Gate.Open.class);
+    Moment turn = Demo.moment(Demo.turn(), 3, GAP);
+    Gate.Predict gap = (Gate.Predict) gate(turn);
+    assertThat(gap.round().opened().turn()).isFalse();
+    assertThat(gap.round().opened().before()).isEqualTo(GAP);
+    happen(Demo.predicted(round(), "Ana"));
+    assertThat(gate(turn)).isInstanceOf(Gate.Held.class);
+    Value turned = new Value.Rod(Turn.EIGHTH);
+    happen(new LessonEvent.Accepted(T, new Ref("desk-a", 1), released(turned)));
+    assertThat(gate(turn)).isInstanceOf(Gate.Open.class);
+    Moment after = after(4, new Prompt.Tell(Demo.said("key-out")), Map.of(asked, turned));
+    Gate.Reflect why = (Gate.Reflect) gate(after);
+    assertThat(why.question()).isNull();
+    happen(new LessonEvent.Reflected(T, asked, "Ana", "too large", null, null, false));
+    assertThat(gate(after)).isInstanceOf(Gate.Open.class);
+    // The reading after it was predicted before the turn.
+    assertThat(gate(after(5, Demo.measure(), Map.of()))).isInstanceOf(Gate.ReadBlind.class);
+  }
+
+  private static Moment after(int asked, Prompt prompt, Map<Integer, Value> came) {
+    return Demo.moment(Demo.spot(prompt.said().step(), asked), prompt, GAP, came, false);
+  }
+
+  private Order released(Value value) {
+    return new Order.Release(lesson.keptBy().get(0).ref(), value);
+  }
+
+  /**
+   * Earlier versions asked the way of a turn and how far, at the turn, and then for its question.
+   */
+  @Test
+  void aTurnThatAnEarlierVersionBeganGoesOn() {
+    happen(Demo.came("Ana"));
+    Spot spot = Demo.spot("turn", 1);
+    happen(
+        new LessonEvent.Stepped(T, spot),
+        new LessonEvent.Opened(T, spot, true, false, GAP, 0.0625, "Why?"),
+        Demo.predicted(3, "Ana"),
+        Demo.shown(3));
+    Gate.Predict gap = (Gate.Predict) gate(Demo.moment(Demo.turn(), 1, GAP));
+    assertThat(gap.round().opened().turn()).isFalse();
+    happen(Demo.predicted(round(), "Ana"));
+    assertThat(gate(Demo.moment(Demo.turn(), 1, GAP))).isInstanceOf(Gate.Held.class);
+    happen(new LessonEvent.Accepted(T, new Ref("desk-a", 1), released(new Value.Rod(Turn.EIGHTH))));
+    Value turned = new Value.Rod(Turn.EIGHTH);
+    Moment after = after(2, new Prompt.Tell(Demo.said("key-out")), Map.of(3, turned));
+    assertThat(((Gate.Reflect) gate(after)).question()).isEqualTo("Why?");
+  }
+
+  @Test
+  void nothingIsPredictedThatWasReadSinceTheLastChangeOrIsTheAir() {
+    happen(Demo.came("Ana"));
+    Moment repeated =
+        new Moment(
+            Demo.spot("read", 1),
+            Demo.measure(),
+            GAP,
+            0.05,
+            Map.of(),
+            false,
+            true,
+            false,
+            List.of());
+    assertThat(gate(repeated)).isInstanceOf(Gate.Open.class);
+    Prompt air =
+        new Prompt.Measure(Demo.said("air"), Quantity.HUMIDITY, List.of(), 0, null, null, 1);
+    assertThat(gate(Demo.moment(air, 2, null))).isInstanceOf(Gate.Open.class);
+  }
+
+  @Test
   void aTurnWaitsForTheTeacherWhoReadsItBack() {
     happen(Demo.came("Ana"));
     Moment turn = Demo.moment(Demo.turn(), 1, GAP);
+    predictedBy(turn, "Ana");
     Gate.Held held = (Gate.Held) predictedBy(turn, "Ana");
     assertThat(held.hold().value()).isEqualTo(new Value.Rod(Turn.EIGHTH));
-    assertThat(LessonRules.objection(lesson, Demo.resulted(round())))
+    assertThat(LessonRules.objection(lesson, Demo.resulted(lesson.rounds().get(0).n())))
         .contains("waits for the teacher");
     Ref ref = held.hold().ref();
     Ref order = new Ref("desk-a", 1);
@@ -152,9 +247,7 @@ class GatekeeperTest {
     predictedBy(reading, "Ana");
     happen(Demo.blindRead(round(), "Ana"));
     assertThat(gate(reading)).isInstanceOf(Gate.Open.class);
-    Moment after =
-        new Moment(
-            Demo.spot("look", 2), new Prompt.Tell(Demo.said("look")), GAP, GAP, false, List.of());
+    Moment after = after(2, new Prompt.Tell(Demo.said("look")), Map.of(round(), GAP));
     assertThat(gate(after)).isInstanceOf(Gate.Reflect.class);
     assertThat(requireNonNull(lesson.lastRound()).result()).isEqualTo(GAP);
   }
@@ -167,10 +260,10 @@ class GatekeeperTest {
     happen(Demo.blindRead(round(), "Ana"));
     gate(reading);
     happen(Demo.resulted(round()));
-    Moment again = new Moment(Demo.spot("read", 2), Demo.measure(), GAP, null, true, List.of());
+    Moment again = Demo.moment(Demo.spot("read", 2), Demo.measure(), GAP, Map.of(), true);
     assertThat(gate(again)).isEqualTo(new Gate.Open(null));
     happen(new LessonEvent.Resulted(T, round(), Demo.gap(0.6)));
     Moment next = Demo.moment(new Prompt.Tell(Demo.said("look")), 3, GAP);
-    assertThat(((Gate.Reflect) gate(next)).result()).isEqualTo(Demo.gap(0.6));
+    assertThat(((Gate.Reflect) gate(next)).round().result()).isEqualTo(Demo.gap(0.6));
   }
 }

@@ -10,9 +10,12 @@ import org.junit.jupiter.api.Test;
 import quarterturn.lesson.Demo;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.Order;
 import quarterturn.lesson.store.WriterLog;
 
 class ReturningTest {
+  private static final String NOW = "2027-09-01-now";
+
   private static WriterLog lesson(String id, LessonEvent... events) {
     return Demo.log(id, "bench-" + id, WriterLog.Part.BENCH, events);
   }
@@ -23,9 +26,9 @@ class ReturningTest {
 
   private static List<String> due(boolean season, WriterLog... logs) {
     List<WriterLog> all = new ArrayList<>(List.of(logs));
-    List<String> due = Returning.due(all, "2027-09-01-now", "Ana", season);
+    List<String> due = Returning.due(all, NOW, "Ana", season);
     Collections.reverse(all);
-    assertThat(Returning.due(all, "2027-09-01-now", "Ana", season)).isEqualTo(due);
+    assertThat(Returning.due(all, NOW, "Ana", season)).isEqualTo(due);
     return due;
   }
 
@@ -36,7 +39,7 @@ class ReturningTest {
   void aMissedQuestionComesBackNextTime() {
     assertThat(due(false, MISSED)).containsExactly("Why?");
     assertThat(due(true, MISSED)).containsExactly("Why?");
-    assertThat(Returning.due(List.of(MISSED), "2027-09-01-now", "Ben", false)).isEmpty();
+    assertThat(Returning.due(List.of(MISSED), NOW, "Ben", false)).isEmpty();
     assertThat(Returning.due(List.of(MISSED), "2027-03-01-a", "Ana", false)).isEmpty();
   }
 
@@ -76,5 +79,39 @@ class ReturningTest {
             Demo.resulted(2),
             reflected);
     assertThat(due(true, right)).isEmpty();
+  }
+
+  private static WriterLog answered(String id, boolean missed) {
+    return lesson(
+        id,
+        Demo.came("Ana"),
+        Demo.opened("read", 1, false),
+        new LessonEvent.Predicted(T, 2, "Ana", Demo.guess(Direction.MORE, 0.9)),
+        Demo.shown(2),
+        Demo.resulted(2),
+        new LessonEvent.Reflected(T, 2, "Ana", null, "What if?", "Less.", missed));
+  }
+
+  private static WriterLog decided(String id, String question, boolean again) {
+    Order order = new Order.ComeBack("Ana", question, again);
+    return Demo.log(id, "desk", WriterLog.Part.BOARD, new LessonEvent.Ordered(T, null, order));
+  }
+
+  @Test
+  void onlyTheAnswerDecidesWhereItWasChosen() {
+    assertThat(due(false, answered("2027-03-01-a", true))).containsExactly("What if?");
+    assertThat(due(false, answered("2027-03-01-a", false))).isEmpty();
+  }
+
+  @Test
+  void aTeacherAddsAndTakesAwayWhatComesBack() {
+    WriterLog missed = answered("2027-03-01-a", true);
+    WriterLog well = answered("2027-03-01-a", false);
+    assertThat(due(false, missed, decided("2027-03-01-a", "What if?", false))).isEmpty();
+    assertThat(due(false, well, decided("2027-03-01-a", "What if?", true)))
+        .containsExactly("What if?");
+    // Decided in the lesson that begins now, it holds at once.
+    assertThat(due(false, missed, decided(NOW, "What if?", false))).isEmpty();
+    assertThat(due(false, missed, decided(NOW, "Why?", true))).containsExactly("What if?", "Why?");
   }
 }

@@ -23,6 +23,7 @@ import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Questioning;
 import quarterturn.lesson.Refusal;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.LessonFolder;
@@ -58,7 +59,8 @@ class StoredSessionsTest {
         everyTurn,
         List.of(),
         blind,
-        List.of());
+        List.of(),
+        Questioning.SOME);
   }
 
   private LessonSession join(Plan plan) throws Exception {
@@ -109,7 +111,8 @@ class StoredSessionsTest {
       } else if (gate instanceof Gate.ReadBlind read) {
         session.read(read.round(), "Ana", requireNonNull(session.leaves(read.round(), "Ana")));
       } else if (gate instanceof Gate.Reflect reflect) {
-        session.reflect(reflect, "so it was", "less", false);
+        String answer = reflect.question() == null ? null : "less";
+        session.reflect(reflect.round(), "Ana", "so it was", answer, false);
       } else {
         throw new AssertionError("nobody keeps this bench: " + gate);
       }
@@ -225,8 +228,7 @@ class StoredSessionsTest {
     assertThat(session.gate()).isInstanceOf(Gate.Open.class);
     session.answer(new Answer.Measured(new Bracket(0.7, 0.75)));
     Gate.Reflect reflect = (Gate.Reflect) session.gate();
-    assertThat(session.round(reflect.round()).result())
-        .isEqualTo(new Value.Gap(new Bracket(0.7, 0.75)));
+    assertThat(reflect.round().result()).isEqualTo(new Value.Gap(new Bracket(0.7, 0.75)));
     assertThat(session.lesson().rounds()).hasSize(rounds);
     proven();
   }
@@ -282,7 +284,8 @@ class StoredSessionsTest {
             false,
             List.of(),
             false,
-            List.of());
+            List.of(),
+            Questioning.SOME);
     LessonSession session = toReading(plan);
     int rounds = session.lesson().rounds().size();
     session = join(plan);
@@ -294,7 +297,7 @@ class StoredSessionsTest {
     assertThat(session.prompt()).isInstanceOf(Prompt.Measure.class);
     session.answer(new Answer.Measured(new Bracket(0.35, 0.4)));
     Gate.Reflect reflect = (Gate.Reflect) session.gate();
-    assertThat(reflect.result()).isEqualTo(new Value.Gap(new Bracket(0.35, 0.4)));
+    assertThat(reflect.round().result()).isEqualTo(new Value.Gap(new Bracket(0.35, 0.4)));
     assertThat(session.lesson().rounds()).hasSize(rounds);
     while (!opened(session).ended()) {
       Prompt prompt = session.prompt();

@@ -218,4 +218,25 @@ class DeskDialogueTest {
         .hasMessageThat()
         .startsWith("The lesson has been ended already.");
   }
+
+  @Test
+  void whatComesBackIsOpenToTheTeacher() throws Exception {
+    dialogue().take("missed red");
+    Question.Words asked = (Question.Words) requireNonNull(dialogue().asked());
+    assertThat(asked.lines()).hasSize(2);
+    assertThat(asked.lines().get(0)).startsWith("1. Ana, does not: ");
+    assertThat(asked.lines().get(1)).startsWith("2. Ben, comes back: ");
+    assertThrows(RefusedException.class, () -> dialogue().take("3"));
+    assertThat(dialogue().take("1, 2").told())
+        .containsExactly("Ana: it comes back next time.", "Ben: it does not come back.");
+    dialogue().take("missed red");
+    assertThat(((Question.Words) requireNonNull(dialogue().asked())).lines().get(0))
+        .startsWith("1. Ana, comes back: ");
+    assertThat(dialogue().take("").told()).isEmpty();
+    assertThat(dialogue().take("missed blue").told())
+        .containsExactly("Nothing was asked at Blue yet.");
+    // No bench is asked to take it.
+    InventedLesson.take(folder, InventedLesson.NOW);
+    assertThat(dialogue().take("orders").told().toString()).doesNotContain("come");
+  }
 }

@@ -44,6 +44,7 @@ class MutantsTest {
           "buzz",
           "sign-off",
           "relief-check",
+          "set-back",
           "ladder",
           "blocks/at-pitch",
           "blocks/find-rod",

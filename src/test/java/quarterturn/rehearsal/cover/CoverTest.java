@@ -31,6 +31,7 @@ class CoverTest {
         "intonation",
         "pickups",
         "ladder",
+        "set-back",
         "buzz",
         "sign-off"
       })

@@ -74,6 +74,8 @@ class EventJsonTest {
             "by",
             "also",
             "known",
+            "lesson",
+            "back",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);

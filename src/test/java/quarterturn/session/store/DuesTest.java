@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.Limits;
@@ -38,9 +39,13 @@ class DuesTest {
 
   /** An eighth was turned, and the session ended. */
   private static Store.Glance turned(String name, int begun, int end) {
+    return turned(name, "practice-bass", begun, end);
+  }
+
+  private static Store.Glance turned(String name, String instrument, int begun, int end) {
     return glance(
         name,
-        Samples.started(begun, "practice-bass"),
+        Samples.started(begun, instrument),
         Samples.turned(begun + 1, Turn.EIGHTH),
         Samples.relief(end - 1, Which.LOWEST, 0.3, 0.35),
         ended(end, false));
@@ -95,7 +100,7 @@ class DuesTest {
             "practice-bass",
             "relief",
             "a-1",
-            "The wait is over: go on with relief.",
+            "Settled, ready; go on with relief.",
             Samples.at(3));
     assertThat(dues(5, waits)).containsExactly(expected);
     assertWithMessage("the same when it is overdue").that(dues(9999, waits)).contains(expected);
@@ -279,11 +284,12 @@ class DuesTest {
   void pressingIsWhatIsOverdueAndWhatComesWithinTheWeekFiveAtMost() {
     List<Store.Glance> all = new ArrayList<>();
     for (int i = 0; i < 7; i++) {
-      Event wait = new Event.WaitBegan(Samples.at(2), "rest", Samples.at((12 - 2 * i) * DAY));
-      all.add(glance("w-" + i, Samples.started(0, "x"), wait));
+      all.add(0, turned("w-" + i, "bass-" + i, (11 - 2 * i) * DAY - 60, (11 - 2 * i) * DAY));
     }
+    all.add(glance("open", Samples.started(0, "bass-0")));
+    Set<String> names = all.stream().map(Store.Glance::instrument).collect(Collectors.toSet());
     Instant now = Samples.at(DAY);
-    List<Due> dues = Dues.of(all, KEPT, RECHECKS, now);
+    List<Due> dues = Dues.of(all, names, RECHECKS, now);
     assertThat(Dues.pressing(dues, RECHECKS, now).stream().map(Due::session).toList())
         .containsExactly("w-6", "w-5", "w-4", "w-3", "w-2")
         .inOrder();

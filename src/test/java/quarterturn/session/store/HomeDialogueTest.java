@@ -4,6 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -101,6 +102,7 @@ class HomeDialogueTest {
         ShippedRules.ALL.results(),
         own,
         List.of(),
+        Map.of(),
         proving,
         new HomeDialogues.Told());
   }
@@ -187,7 +189,6 @@ class HomeDialogueTest {
   void anythingElseIsToldWhatIsTaken() throws Exception {
     for (String typed :
         List.of(
-            "",
             "0",
             "17",
             "99999",
@@ -282,7 +283,14 @@ class HomeDialogueTest {
     HomeDialogues.Told past = new HomeDialogues.Told();
     HomeDialogue home =
         new HomeDialogue(
-            List.of(), BEGUN, ShippedRules.ALL.results(), List.of(), List.of(), choice -> {}, past);
+            List.of(),
+            BEGUN,
+            ShippedRules.ALL.results(),
+            List.of(),
+            List.of(),
+            Map.of(),
+            choice -> {},
+            past);
     home.take("discard");
     assertThat(names(home)).containsExactly("a-1");
     home.take("1");
@@ -303,7 +311,14 @@ class HomeDialogueTest {
     past.discarded.add("b-2");
     HomeDialogue home =
         new HomeDialogue(
-            List.of(), BEGUN, ShippedRules.ALL.results(), List.of(), List.of(), choice -> {}, past);
+            List.of(),
+            BEGUN,
+            ShippedRules.ALL.results(),
+            List.of(),
+            List.of(),
+            Map.of(),
+            choice -> {},
+            past);
     home.take("discard a-1");
     assertThat(assertThrows(RefusedException.class, () -> home.take("yes")))
         .hasMessageThat()

@@ -3,6 +3,7 @@ package quarterturn.session.store;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import quarterturn.procedure.ShippedRules;
 
 /** Home views for tests, in which every choice can be had. */
@@ -20,7 +21,14 @@ public final class HomeDialogues {
       List<OwnProcedure> own,
       List<String> instruments) {
     return new HomeDialogue(
-        said, begun, ShippedRules.ALL.results(), own, instruments, choice -> {}, new Told());
+        said,
+        begun,
+        ShippedRules.ALL.results(),
+        own,
+        instruments,
+        Map.of(),
+        choice -> {},
+        new Told());
   }
 
   /** Records that hold two lines; what is discarded is noted. */

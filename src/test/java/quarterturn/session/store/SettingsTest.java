@@ -86,14 +86,14 @@ class SettingsTest {
       delimiter = '|',
       textBlock =
           """
-          onw: near          | 1:1: this file has no key "onw". Did you mean "own"? Allowed: own, by, data.
+          onw: near          | 1:1: this file has no key "onw". Did you mean "own"? Allowed: own, by, role, data.
           by: Ana;own: gone  | 2:6: there is no folder DIR/gone. Make it, or write the path of another.
           data: settings.yaml | 1:7: there is no folder DIR/settings.yaml. Make it, or write the path of another.
           by: [Ana, Ben]     | 1:5: expected a single value here, found a list. Write one value; put text that holds [ ] { } or : in quotes.
           by:                | 1:4: the value is missing here. Write it behind its key, or take the key out.
           by: Ana;by: Ben    | 2:1: the key "by" stands here a second time. Keep one of them; the first is in line 1.
           own: "near         | 1:6: the text in quotes that begins here does not end. Put a quote at its end.
-          near               | 1:1: expected this file here, found a single value. It is written as keys with values. Allowed: own, by, data.
+          near               | 1:1: expected this file here, found a single value. It is written as keys with values. Allowed: own, by, role, data.
           """)
   void whatIsWrongIsSaidWithItsLineAndWhatToDo(String text, String fault) throws IOException {
     Settings settings = read(text.replace(";", "\n") + "\n");

@@ -2,6 +2,7 @@ package quarterturn.procedure.check.walk;
 
 import java.util.function.Predicate;
 import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Response;
 import quarterturn.procedure.condition.Subject;
 
@@ -26,7 +27,7 @@ record Knowledge(Predicate<Cell> initial, boolean lasting, boolean stays) {
           choice -> new Knowledge(new Cell.Option("")::equals, true, true),
           count -> new Knowledge(Knowledge::none, true, true),
           person -> new Knowledge(ANY, true, true),
-          turning -> new Knowledge(ANY, false, false),
+          turning -> new Knowledge(ANY, turning.span() == Condition.Span.LAST_TIME, false),
           neck -> new Knowledge(new Cell.Answer(Response.NOT_TURNED, 1, 2)::equals, true, true),
           rod -> new Knowledge(new Cell.Rod(null)::equals, false, false),
           feeling -> new Knowledge(new Cell.Felt(null)::equals, true, false),

@@ -42,6 +42,7 @@ final class Transfer {
   private static final Subject FEELING = new Subject.Feeling();
   private static final Subject TODAY = new Subject.Turning(Condition.Span.TODAY);
   private static final Subject IN_ALL = new Subject.Turning(Condition.Span.IN_ALL);
+  private static final Subject LAST_TIME = new Subject.Turning(Condition.Span.LAST_TIME);
 
   private final int neck;
   private final int today;
@@ -150,7 +151,7 @@ final class Transfer {
     if (limits.stopFeels().contains(feel)) {
       now.stop();
     }
-    frame.open(now, RELIEF, DIFFERING, REPEATING, CREEPING, ROD, TODAY, IN_ALL);
+    frame.open(now, RELIEF, DIFFERING, REPEATING, CREEPING, ROD, TODAY, IN_ALL, LAST_TIME);
     frame.set(now, NECK, answered(Response.UNSEEN));
     frame.set(now, FEELING, frame.where(FEELING, new Cell.Felt(feel)::equals));
     return now;
@@ -290,7 +291,7 @@ final class Transfer {
   AbstractState back(AbstractState before, boolean drifted) {
     AbstractState now = before.with(before.bench().back(drifted));
     now.dayLeft(false);
-    frame.open(now, TODAY, IN_ALL, ROD);
+    frame.open(now, TODAY, IN_ALL, LAST_TIME, ROD);
     if (neck >= 0 && now.turned()) {
       // Turned elsewhere meanwhile, nothing more is learned of the last turn here.
       now.mask(neck, now.mask(neck) | answered(Response.UNSEEN));

@@ -36,6 +36,7 @@ public final class TurnDetuned {
     }
     int relief = proof.paths().frame().index(new Subject.Reading(Quantity.RELIEF));
     return turning.undoes()
+        || turning.setsBack()
         || relief < 0
         || (turning.node().at().mask(relief) & proof.paths().frame().where(Frame.TIGHTEN)) != 0;
   }

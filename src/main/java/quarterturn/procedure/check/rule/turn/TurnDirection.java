@@ -9,6 +9,7 @@ import quarterturn.procedure.check.walk.CellWords;
 import quarterturn.procedure.check.walk.Domain;
 import quarterturn.procedure.check.walk.Frame;
 import quarterturn.procedure.condition.Cell;
+import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Subject;
 import quarterturn.procedure.kind.Quantity;
 
@@ -17,13 +18,22 @@ public final class TurnDirection {
   public static final Rule RULE =
       Turning.rule(
           "turn-direction",
-          "A turn comes only where the reading says which way: not within the range, and not where"
-              + " it leans nowhere.",
+          "A turn comes only where it is known which way: the reading lies outside the range, or"
+              + " leans so, or a turn is left to be set back.",
           TurnDirection::prove);
 
   private TurnDirection() {}
 
   private static void prove(Proof proof, Turning turning, Findings found) {
+    if (turning.setsBack()) {
+      if (!left(proof, turning)) {
+        found.add(
+            turning.node(),
+            turning + " can be reached with nothing left to set back",
+            "ask on this way: turned last time at least 1/32 turn");
+      }
+      return;
+    }
     int relief = proof.paths().frame().index(new Subject.Reading(Quantity.RELIEF));
     if (relief >= 0 && turning.relief() == Freshness.FRESH) {
       Domain domain = proof.paths().frame().domains().get(relief);
@@ -36,6 +46,20 @@ public final class TurnDirection {
             mend(turning));
       }
     }
+  }
+
+  /** Whether something is left to set back, as was asked since the last turn. */
+  private static boolean left(Proof proof, Turning turning) {
+    int last = proof.paths().frame().index(new Subject.Turning(Condition.Span.LAST_TIME));
+    if (last < 0) {
+      return false;
+    }
+    int none = proof.paths().frame().domains().get(last).where(TurnDirection::none);
+    return (turning.node().at().mask(last) & none) == 0;
+  }
+
+  private static boolean none(Cell cell) {
+    return cell instanceof Cell.Amount amount && amount.from() <= 0;
   }
 
   private static String mend(Turning turning) {

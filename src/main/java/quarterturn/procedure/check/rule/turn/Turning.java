@@ -49,6 +49,11 @@ public record Turning(Step.TurnRod turn, Reachability.Node node) {
     return turn.amount() instanceof Step.Amount.Undo;
   }
 
+  /** Whether the turn sets back what the last lesson or session turned. */
+  boolean setsBack() {
+    return turn.setsBack();
+  }
+
   /** Those of {@code needs} that are not known to hold before the turn. */
   List<Fact> missing(Set<Fact> needs) {
     return needs.stream().filter(need -> !node.at().has(need)).toList();
