@@ -198,7 +198,6 @@ class OrdersAtEveryPromptTest {
     for (int again = 0; again < 2 && !wrong.isEmpty(); again++) {
       wrong = wrong(wrong.keySet(), 2);
     }
-    wrong.values().forEach(w -> System.out.println(w.substring(0, 60)));
     assertWithMessage(wrong.size() + " of " + cases.size()).that(wrong.values()).isEmpty();
   }
 
