@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import quarterturn.lesson.student.Gate;
 import quarterturn.session.Dialogue;
@@ -125,17 +124,14 @@ public final class DialogueLines {
     listed = List.of();
   }
 
-  /**
-   * Pauses before a question that everybody is to think about, once for each; whether something
-   * changed meanwhile.
-   */
-  boolean ponder(Question.Asked asked, BooleanSupplier changed) throws LineSource.StopKeyException {
+  /** Whether everybody is to think first, said once for each question. */
+  boolean ponders(Question.Asked asked) {
     if (!asked.ponder() || asked.lines().equals(pondered)) {
       return false;
     }
     pondered = asked.lines();
     paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");
-    return in.pause(Gate.QUESTION_PAUSE, changed);
+    return true;
   }
 
   /** The first part of a line, of which the others are kept; words of one's own are one part. */

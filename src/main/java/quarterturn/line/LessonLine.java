@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.BenchDialogue;
 import quarterturn.lesson.student.BenchWords;
+import quarterturn.lesson.student.Gate;
 import quarterturn.lesson.student.LessonSession;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
@@ -100,8 +101,11 @@ public final class LessonLine implements Between {
   private boolean ask(Question question) throws IOException, LineSource.StopKeyException {
     lines.introduce(question);
     if (question instanceof Question.Asked asked) {
-      return lines.ponder(asked, this::changed)
-          || line(asked.asks() + " > ", asked.help(), seen(asked));
+      String early = lines.ponders(asked) ? thinking(asked) : null;
+      if (early != null) {
+        return does(early, asked.help());
+      }
+      return changed() || line(asked.asks() + " > ", asked.help(), seen(asked));
     }
     if (question instanceof Question.Hold) {
       return waitForIt(question);
@@ -111,6 +115,25 @@ public final class LessonLine implements Between {
     }
     lines.take("");
     return true;
+  }
+
+  /** Gives everybody time to think; a line that was typed meanwhile waits for it, if it can. */
+  private @Nullable String thinking(Question.Asked asked)
+      throws IOException, LineSource.StopKeyException {
+    long until = System.nanoTime() + Gate.QUESTION_PAUSE.toNanos();
+    BooleanSupplier over = () -> System.nanoTime() - until >= 0 || changed();
+    if (!in.typedByHand()) {
+      return in.await(Gate.QUESTION_PAUSE, this::changed, BenchWords::urgent);
+    }
+    try {
+      String line = in.readLine(asked.asks() + " > ", WORDS, seen(asked), over);
+      if (line != null && !BenchWords.urgent(line, false)) {
+        in.pause(Duration.ofNanos(Math.max(0, until - System.nanoTime())), this::changed);
+      }
+      return line == null ? "quit" : line;
+    } catch (LineSource.ChangedException e) {
+      return null;
+    }
   }
 
   private LineSource.Seen seen(Question.Asked asked) {

@@ -77,6 +77,13 @@ public interface LineSource {
     return null;
   }
 
+  /** The same, for some time at most. */
+  default @Nullable String await(Duration most, BooleanSupplier changed, Urgent urgent)
+      throws IOException, StopKeyException {
+    pause(most, changed);
+    return null;
+  }
+
   /** Which lines can't wait. */
   interface Urgent {
     /** Whether a line can't wait, given whether others that do came before it. */

@@ -80,6 +80,13 @@ public final class PipeSource implements LineSource {
     }
   }
 
+  @Override
+  public @Nullable String await(Duration most, BooleanSupplier changed, Urgent urgent)
+      throws IOException, StopKeyException {
+    long until = System.nanoTime() + most.toNanos();
+    return await(() -> System.nanoTime() - until >= 0 || changed.getAsBoolean(), urgent);
+  }
+
   private void ask(String prompt) {
     out.print(prompt);
     out.flush();

@@ -88,6 +88,7 @@ class ThreeBenchesIT {
   private static void release(PtyScreen desk, String bench) throws Exception {
     desk.waitFor(bench + "-student").waitFor("HOLD POINT").keys("1r");
     desk.waitFor(bench + ": Let it go on").keys("\r").waitFor("Released " + bench);
+    desk.waitUntilGone("HOLD POINT");
   }
 
   @Test
@@ -114,15 +115,15 @@ class ThreeBenchesIT {
       left.keys("0.4 it looks so");
       try (JarProcess right = JarProcess.start(with(joining("right"), "--plain"));
           PtyScreen again = atTerminal(joining("middle"), "--plain")) {
-        left.keys("\r").waitFor("HOLD POINT");
-        release(desk, "left");
-        read(left, left.waitFor(SEEN).text());
-        left.waitFor("It read:");
         again.waitFor("The gap in mm").keys("0.4 it looks so\r").waitFor("HOLD POINT");
         assertThat(again.text()).doesNotContain(SEEN);
         release(desk, "middle");
         read(again, again.waitFor(SEEN).waitFor("Type the reading").text());
         again.waitFor("It read:");
+        left.keys("\r").waitFor("HOLD POINT");
+        release(desk, "left");
+        read(left, left.waitFor(SEEN).text());
+        left.waitFor("It read:");
         piped(right);
         desk.waitFor("right-student").keys("eyes\r");
         left.waitFor("has ended the lesson").keys("\r");
