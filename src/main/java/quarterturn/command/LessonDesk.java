@@ -72,9 +72,9 @@ final class LessonDesk extends Placed {
     Faces faces = looks.faces(zone);
     int status;
     boolean ended;
-    try (Desk desk = Desk.open(folder, called, clock, sheets);
+    try (Desk desk = Desk.open(folder, called, clock, sheets, titles.titles());
         Face face = faces.open()) {
-      status = face.desk(new DeskDialogue(desk, dates));
+      status = face.desk(new DeskDialogue(desk));
       ended = desk.sight().ended();
     }
     if (ended && faces.kind() != Faces.Kind.SCRIPT) {

@@ -13,7 +13,6 @@ import quarterturn.lesson.Plan;
 import quarterturn.lesson.Students;
 import quarterturn.lesson.store.PlanFile;
 import quarterturn.lesson.store.WriterFile;
-import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.BenchName;
 import quarterturn.lesson.student.LessonBench;
 import quarterturn.lesson.student.LessonSession;
@@ -61,31 +60,36 @@ final class LessonJoin extends Placed {
       throw new NotUnderstoodException("with --lines the bench's name is given: --bench NAME");
     }
     Plan plan = PlanFile.in(folder);
-    BenchName name = new BenchName(plan, bench);
     List<String> named = students == null ? List.of() : Students.of(students);
     boolean screen = faces.kind() == Faces.Kind.SCREEN;
-    try (Face face =
-        screen && bench == null
-            ? Faces.asking(false, faces.zone())
-            : open(faces, Settings.Key.OWN)) {
-      if (face.ask(name) == Dialogue.End.INTERRUPTED) {
-        return ExitStatus.INTERRUPTED;
+    try (BenchName name = new BenchName(plan, folder, named, bench)) {
+      try (Face face =
+          screen && bench == null
+              ? Faces.asking(false, faces.zone())
+              : open(faces, Settings.Key.OWN)) {
+        Dialogue.End end = face.ask(name);
+        if (end != Dialogue.End.ANSWERED) {
+          // Where a name was given, nobody asked for one.
+          boolean failed = end == Dialogue.End.CUT_SHORT && bench != null;
+          return failed ? ExitStatus.FAILED : end.status();
+        }
+        if (!screen || bench != null) {
+          return played(face, plan, name, named);
+        }
       }
-      if (!screen || bench != null || name.name() == null) {
-        return played(face, plan, name.name(), named);
+      try (Face face = open(faces, Settings.Key.OWN)) {
+        return played(face, plan, name, named);
       }
-    }
-    try (Face face = open(faces, Settings.Key.OWN)) {
-      return played(face, plan, name.name(), named);
     }
   }
 
-  private int played(Face face, Plan plan, @Nullable String name, List<String> named)
+  private int played(Face face, Plan plan, BenchName called, List<String> named)
       throws IOException, UnreadableException, InterruptedException {
-    if (name == null) {
+    WriterFile file = called.file();
+    if (file == null) {
       return ExitStatus.DONE;
     }
-    WriterFile file = WriterFile.of(folder, plan.lesson(), name, WriterLog.Part.BENCH);
+    String name = called.name();
     try (LessonBench lesson = LessonBench.at(file, plan.level())) {
       String welcome = BenchName.welcome(plan, name, lesson.lesson());
       come(lesson, plan, name, named);

@@ -17,7 +17,6 @@ import quarterturn.session.Bench;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Player;
-import quarterturn.unit.Dates;
 
 /** The full-screen face on one terminal. */
 final class OnScreen implements Face {
@@ -74,7 +73,7 @@ final class OnScreen implements Face {
 
   @Override
   public int desk(DeskDialogue dialogue) throws IOException, InterruptedException {
-    outcome = DeskFace.run(surface, dialogue, new Dates(zone));
+    outcome = DeskFace.run(surface, dialogue);
     return outcome.status();
   }
 

@@ -56,6 +56,12 @@ public record BenchLesson(
     return lesson;
   }
 
+  /** This lesson with a later sign of life, by the bench's own clock. */
+  BenchLesson heard(@Nullable Instant at) {
+    return new BenchLesson(
+        bench, name, begin, students, levels, spot, rounds, keeps, taken, over, events, at);
+  }
+
   /** This lesson after one more event. */
   public BenchLesson after(LessonEvent event) {
     return LessonFold.after(this, event);

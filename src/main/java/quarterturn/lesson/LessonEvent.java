@@ -63,7 +63,7 @@ public sealed interface LessonEvent {
     }
   }
 
-  /** The bench is still there: written now and then while it waits. */
+  /** The bench is still there: benches of earlier versions wrote it now and then. */
   record Ticked(Instant at) implements LessonEvent {
     @Override
     public <R> R match(Cases<R> cases) {
@@ -81,6 +81,7 @@ public sealed interface LessonEvent {
    * @param step the gauge's step
    * @param question to answer afterwards, or null
    * @param unasked true where nobody is asked, and the reading is only noted; else null
+   * @param string that is read, or null
    */
   record Opened(
       Instant at,
@@ -90,9 +91,10 @@ public sealed interface LessonEvent {
       @Nullable Value before,
       double step,
       @Nullable String question,
-      @Nullable Boolean unasked)
+      @Nullable Boolean unasked,
+      @Nullable String string)
       implements LessonEvent {
-    /** One that everybody at the bench is asked about. */
+    /** One that everybody at the bench is asked about, and that names no string. */
     public Opened(
         Instant at,
         Spot spot,
@@ -101,12 +103,12 @@ public sealed interface LessonEvent {
         @Nullable Value before,
         double step,
         @Nullable String question) {
-      this(at, spot, turn, blind, before, step, question, null);
+      this(at, spot, turn, blind, before, step, question, null, null);
     }
 
     /** This as if it had been asked at another step. */
     public Opened about(Spot other) {
-      return new Opened(at, other, turn, blind, before, step, question, unasked);
+      return new Opened(at, other, turn, blind, before, step, question, unasked, string);
     }
 
     @Override

@@ -49,10 +49,13 @@ public record StepSpread(
     List<StepSpread> out = new ArrayList<>();
     bySteps.forEach(
         (step, orders) ->
-            orders.forEach(
-                (order, rounds) ->
-                    out.add(of(order < 4 ? step : step + ", time " + order / 2, rounds))));
+            orders.forEach((order, rounds) -> out.add(of(name(step, order / 2), rounds))));
     return out;
+  }
+
+  /** The name of a step at a bench's first or later visit. */
+  public static String name(String step, int time) {
+    return time == 1 ? step : step + ", time " + time;
   }
 
   private static StepSpread of(String step, List<Round> rounds) {

@@ -26,7 +26,18 @@ public record Waiting(
     OVER
   }
 
-  public static Waiting of(BenchLesson lesson) {
+  /**
+   * What a bench waits for.
+   *
+   * @param heard what its own clock showed when it was last heard of, or null
+   */
+  public static Waiting of(BenchLesson lesson, @Nullable Instant heard) {
+    Instant last = lesson.last();
+    boolean later = heard != null && (last == null || heard.isAfter(last));
+    return of(later ? lesson.heard(heard) : lesson);
+  }
+
+  private static Waiting of(BenchLesson lesson) {
     if (lesson.over()) {
       return of(lesson, Kind.OVER, "the lesson is over here", List.of(), null);
     }

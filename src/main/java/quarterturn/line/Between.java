@@ -1,7 +1,9 @@
 package quarterturn.line;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import quarterturn.session.journal.DisplacedException;
 
 /** What a lesson puts between the prompts of a session. */
@@ -19,6 +21,18 @@ interface Between {
   /** Does all that comes before the prompt at hand. */
   default Then before() throws IOException, LineSource.StopKeyException {
     return Then.GO_ON;
+  }
+
+  /** Whether something came up that breaks off what is being typed. */
+  default boolean changed() {
+    return false;
+  }
+
+  /** Lets time pass; a line that was typed meanwhile and can't wait, or null. */
+  default @Nullable String meanwhile(LineSource in, Duration time)
+      throws IOException, LineSource.StopKeyException, LineSource.ChangedException {
+    in.pause(time);
+    return null;
   }
 
   /** Whether a line is not meant for the session; if so, what it asks for has been done. */

@@ -124,13 +124,14 @@ public final class DialogueLines {
     listed = List.of();
   }
 
-  /** Pauses before a question that everybody is to think about, once for each. */
-  void ponder(Question.Asked asked) throws LineSource.StopKeyException {
-    if (asked.ponder() && !asked.lines().equals(pondered)) {
-      pondered = asked.lines();
-      paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");
-      in.pause(Gate.QUESTION_PAUSE);
+  /** Whether everybody is to think first, said once for each question. */
+  boolean ponders(Question.Asked asked) {
+    if (!asked.ponder() || asked.lines().equals(pondered)) {
+      return false;
     }
+    pondered = asked.lines();
+    paper.say("(A moment to think: " + Gate.QUESTION_PAUSE.toSeconds() + " seconds.)");
+    return true;
   }
 
   /** The first part of a line, of which the others are kept; words of one's own are one part. */

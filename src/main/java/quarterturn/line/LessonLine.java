@@ -5,8 +5,11 @@ import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.BenchDialogue;
 import quarterturn.lesson.student.BenchWords;
+import quarterturn.lesson.student.Gate;
 import quarterturn.lesson.student.LessonSession;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
@@ -23,6 +26,8 @@ import quarterturn.unit.Printable;
  */
 public final class LessonLine implements Between {
   private static final List<String> WORDS = List.of("stop", "who", "come", "gone", "quit");
+
+  private static final String WAITING = "waiting > ";
 
   private final LessonSession session;
   private final String again;
@@ -56,19 +61,16 @@ public final class LessonLine implements Between {
       LessonSession session, String again, LineSource in, PrintWriter out, Dates dates)
       throws IOException, UnreadableException {
     LessonLine line = new LessonLine(session, again, in, out);
-    try (LessonWatch watch = new LessonWatch(session, in::aside)) {
-      while (true) {
-        int status = LineFace.run(session, in, out, dates, line);
-        boolean done = status == ExitStatus.DONE && session.prompt().ended();
-        if (!done || watch.broke() != null) {
-          return status;
-        }
-        if (!session.next()) {
-          line.paper.say("Everything that was planned is done at this bench. Thank you.");
-          return status;
-        }
-        line.paper.say(List.of("", "This procedure is done here. The next one begins."));
+    while (true) {
+      int status = LineFace.run(session, in, out, dates, line);
+      if (status != ExitStatus.DONE || !session.prompt().ended()) {
+        return status;
       }
+      if (!session.next()) {
+        line.paper.say("Everything that was planned is done at this bench. Thank you.");
+        return status;
+      }
+      line.paper.say(List.of("", "This procedure is done here. The next one begins."));
     }
   }
 
@@ -90,25 +92,67 @@ public final class LessonLine implements Between {
         return something || !news.isEmpty() ? Then.SAID : Then.GO_ON;
       }
       something = true;
-      boolean fresh = lines.introduce(question);
-      if (question instanceof Question.Asked asked) {
-        lines.ponder(asked);
-        stays = line(asked.asks() + " > ", asked.help(), asked.hidden());
-      } else if (question instanceof Question.Hold) {
-        stays = waitForIt(question, fresh);
-      } else if (dialogue.over()) {
-        return Then.LEAVE;
-      } else {
-        lines.take("");
-      }
+      stays = ask(question);
     }
     return Then.LEAVE;
   }
 
-  /** Reads a line and does what it asks for; false where the bench is left. */
-  private boolean line(String asks, String help, boolean hidden)
+  /** Asks a question or tells what it tells; false where the bench is left. */
+  private boolean ask(Question question) throws IOException, LineSource.StopKeyException {
+    lines.introduce(question);
+    if (question instanceof Question.Asked asked) {
+      String early = lines.ponders(asked) ? thinking(asked) : null;
+      if (early != null) {
+        return does(early, asked.help());
+      }
+      return changed() || line(asked.asks() + " > ", asked.help(), seen(asked));
+    }
+    if (question instanceof Question.Hold) {
+      return waitForIt(question);
+    }
+    if (dialogue.over()) {
+      return false;
+    }
+    lines.take("");
+    return true;
+  }
+
+  /** Gives everybody time to think; a line that was typed meanwhile waits for it, if it can. */
+  private @Nullable String thinking(Question.Asked asked)
       throws IOException, LineSource.StopKeyException {
-    String typed = hidden ? in.readHidden(asks) : in.readLine(asks, WORDS);
+    long until = System.nanoTime() + Gate.QUESTION_PAUSE.toNanos();
+    BooleanSupplier over = () -> System.nanoTime() - until >= 0 || changed();
+    if (!in.typedByHand()) {
+      return in.await(Gate.QUESTION_PAUSE, this::changed, BenchWords::urgent);
+    }
+    try {
+      String line = in.readLine(asked.asks() + " > ", WORDS, seen(asked), over);
+      if (line != null && !BenchWords.urgent(line, false)) {
+        in.pause(Duration.ofNanos(Math.max(0, until - System.nanoTime())), this::changed);
+      }
+      return line == null ? "quit" : line;
+    } catch (LineSource.ChangedException e) {
+      return null;
+    }
+  }
+
+  private LineSource.Seen seen(Question.Asked asked) {
+    return asked.hidden()
+        ? LineSource.Seen.MASKED
+        : dialogue.secret() ? LineSource.Seen.CLEARED : LineSource.Seen.SHOWN;
+  }
+
+  /** Reads a line and does what it asks for; false where the bench is left. */
+  private boolean line(String asks, String help, LineSource.Seen seen)
+      throws IOException, LineSource.StopKeyException {
+    try {
+      return does(in.readLine(asks, WORDS, seen, this::changed), help);
+    } catch (LineSource.ChangedException e) {
+      return true;
+    }
+  }
+
+  private boolean does(@Nullable String typed, String help) throws IOException {
     String word = typed == null ? "" : typed.strip().toLowerCase(Locale.ROOT);
     boolean leaves = word.equals("quit") || word.equals("exit");
     if (typed == null || (leaves && !in.typedByHand())) {
@@ -126,22 +170,55 @@ public final class LessonLine implements Between {
     return true;
   }
 
-  private boolean waitForIt(Question held, boolean fresh)
-      throws IOException, LineSource.StopKeyException {
-    if (!fresh) {
-      paper.say("Still waiting for the teacher.");
-    }
+  private boolean waitForIt(Question held) throws IOException, LineSource.StopKeyException {
     if (in.typedByHand()) {
-      return line("waiting; Enter looks again > ", "Enter: look again.", false);
+      String help = "It goes on by itself.";
+      boolean stays = line(WAITING, help, LineSource.Seen.SHOWN);
+      if (!goesOn() && held.equals(dialogue.question())) {
+        paper.say("Still waiting for the teacher.");
+      }
+      return stays;
     }
-    while (held.equals(dialogue.question())) {
-      in.pause(Duration.ofSeconds(1));
-      dialogue.look();
-    }
-    if (!(dialogue.question() instanceof Question.Hold)) {
+    String typed = in.await(this::changed, BenchWords::urgent);
+    goesOn();
+    return typed == null || does(typed, "");
+  }
+
+  /** Says where the bench goes on; whether it does. */
+  private boolean goesOn() throws IOException {
+    dialogue.look();
+    boolean on = !(dialogue.question() instanceof Question.Hold) && !dialogue.over();
+    if (on) {
       paper.say("The teacher lets this bench go on.");
     }
-    return true;
+    return on;
+  }
+
+  @Override
+  public boolean changed() {
+    return dialogue.changed();
+  }
+
+  @Override
+  public @Nullable String meanwhile(LineSource typing, Duration time)
+      throws IOException, LineSource.StopKeyException, LineSource.ChangedException {
+    long began = System.nanoTime();
+    BooleanSupplier over = () -> System.nanoTime() - began >= time.toNanos() || changed();
+    String typed;
+    if (typing.typedByHand()) {
+      try {
+        String line = typing.readLine(WAITING, WORDS, LineSource.Seen.SHOWN, over);
+        typed = line == null ? "quit" : line;
+      } catch (LineSource.ChangedException e) {
+        typed = null;
+      }
+    } else {
+      typed = typing.await(over, BenchWords::urgent);
+    }
+    if (typed == null && changed()) {
+      throw new LineSource.ChangedException();
+    }
+    return typed;
   }
 
   @Override

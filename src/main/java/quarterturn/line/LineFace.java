@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.line.LineSource.ChangedException;
 import quarterturn.line.LineSource.StopKeyException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.quick.Mistyped;
@@ -48,6 +49,9 @@ public final class LineFace {
 
   /** The part of the procedure that a technician was last told the name of. */
   private String part = "";
+
+  /** A line that was typed while a wait was waited for. */
+  private @Nullable String early;
 
   private LineFace(Bench bench, LineSource in, PrintWriter out, Dates dates, Between between) {
     this.bench = bench;
@@ -132,13 +136,23 @@ public final class LineFace {
         paper.say(RecordLines.of(bench.overview(), false));
         return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
       }
-      Reply reply = next(prompt);
-      if (reply == null || (reply == Reply.Command.QUIT && sure())) {
-        leave();
-        return ExitStatus.DONE;
+      try {
+        Reply reply = next(prompt);
+        if (reply == null || (reply == Reply.Command.QUIT && sure())) {
+          leave();
+          return ExitStatus.DONE;
+        }
+        show = act(reply, prompt);
+      } catch (ChangedException e) {
+        show = changed(prompt);
       }
-      show = act(reply, prompt);
     }
+  }
+
+  /** Sees what came up; true where the prompt is another one now. */
+  private boolean changed(Prompt before) throws IOException, StopKeyException {
+    Between.Then then = between.before();
+    return then == Between.Then.SAID || !bench.prompt().equals(before);
   }
 
   private void show(Prompt prompt) {
@@ -161,11 +175,16 @@ public final class LineFace {
   }
 
   /** The next typed reply; null at the end of input. */
-  private @Nullable Reply next(Prompt prompt) throws IOException, StopKeyException {
+  private @Nullable Reply next(Prompt prompt)
+      throws IOException, StopKeyException, ChangedException {
     List<String> words = new ArrayList<>(AnswerHelp.words(prompt));
     words.addAll(technician() ? ahead.terms().words() : List.of());
     words.addAll(between.words());
-    String line = in.readLine(technician() ? TypedAhead.wanted(prompt) + TYPE : TYPE, words);
+    String asks = technician() ? TypedAhead.wanted(prompt) + TYPE : TYPE;
+    String waited = early;
+    early = null;
+    String line =
+        waited == null ? in.readLine(asks, words, LineSource.Seen.SHOWN, between::changed) : waited;
     if (line != null && between.takes(line)) {
       return Reply.Command.HANDLED;
     }
@@ -183,7 +202,8 @@ public final class LineFace {
   }
 
   /** Does what a reply asks for; true where the prompt is to be printed afterwards. */
-  private boolean act(Reply reply, Prompt prompt) throws IOException, StopKeyException {
+  private boolean act(Reply reply, Prompt prompt)
+      throws IOException, StopKeyException, ChangedException {
     if (reply instanceof Reply.Give give) {
       boolean taken = give(give.answer(), prompt);
       if (taken) {
@@ -270,18 +290,21 @@ public final class LineFace {
   }
 
   /** Waits until a wait is over, printing the time left now and then. */
-  private boolean stay(Prompt.Wait wait) throws IOException, StopKeyException {
+  private boolean stay(Prompt.Wait wait) throws IOException, StopKeyException, ChangedException {
     while (bench.now().isBefore(wait.until())) {
       paper.say(WaitWords.left(wait, bench.now()));
       Duration left = Duration.between(bench.now(), wait.until());
-      in.pause(WaitWords.silence(left));
+      early = between.meanwhile(in, WaitWords.silence(left));
+      if (early != null) {
+        return false;
+      }
     }
     paper.say(WaitWords.left(wait, bench.now()));
     return give(new Answer.Waited(null), wait);
   }
 
-  private boolean sure() throws IOException, StopKeyException {
-    boolean leave = Leaving.sure(bench, in, paper);
+  private boolean sure() throws IOException, StopKeyException, ChangedException {
+    boolean leave = Leaving.sure(bench, in, paper, between);
     if (!leave) {
       paper.say("Still here. Type again to hear the step once more.");
     }

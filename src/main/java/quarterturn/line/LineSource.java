@@ -4,10 +4,23 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /** A source of typed lines. */
 public interface LineSource {
+  /** How long something that may change goes unlooked at. */
+  Duration LOOK = Duration.ofMillis(250);
+
+  /** Who may see what is typed. */
+  enum Seen {
+    SHOWN,
+    /** Shown while it is typed, and gone with Enter. */
+    CLEARED,
+    /** Not even shown while it is typed. */
+    MASKED
+  }
+
   /**
    * The next line, or null at the end of input.
    *
@@ -18,16 +31,18 @@ public interface LineSource {
   @Nullable String readLine(String prompt, List<String> words) throws IOException, StopKeyException;
 
   /**
-   * The next line, not shown while it is typed, for what others are not to see.
+   * The next line, or null at the end of input, unless something changes first. What was typed by
+   * then stands there again the next time with the same prompt.
    *
+   * @param changed looked at now and then, maybe by another thread
+   * @throws ChangedException when it changed before the line was ended
    * @throws StopKeyException when the person asks to stop at once
    */
-  default @Nullable String readHidden(String prompt) throws IOException, StopKeyException {
-    return readLine(prompt, List.of());
+  default @Nullable String readLine(
+      String prompt, List<String> words, Seen seen, BooleanSupplier changed)
+      throws IOException, StopKeyException, ChangedException {
+    return readLine(prompt, words);
   }
-
-  /** Prints a line from another thread while a line is being typed. */
-  default void aside(String line) {}
 
   /**
    * Lets time pass.
@@ -35,6 +50,45 @@ public interface LineSource {
    * @throws StopKeyException when the person asks to stop at once
    */
   void pause(Duration time) throws StopKeyException;
+
+  /** Lets time pass until something changes; whether it did. */
+  default boolean pause(Duration time, BooleanSupplier changed) throws StopKeyException {
+    for (Duration left = time; left.compareTo(Duration.ZERO) > 0; left = left.minus(LOOK)) {
+      if (changed.getAsBoolean()) {
+        return true;
+      }
+      pause(left.compareTo(LOOK) < 0 ? left : LOOK);
+    }
+    return changed.getAsBoolean();
+  }
+
+  /**
+   * Waits until something changes. A line typed meanwhile is given back where it can't wait; any
+   * other is kept, so that it is read later.
+   *
+   * @param urgent whether a line can't wait; its second argument, whether others wait before it
+   * @return null where something changed
+   */
+  default @Nullable String await(BooleanSupplier changed, Urgent urgent)
+      throws IOException, StopKeyException {
+    while (!changed.getAsBoolean()) {
+      pause(LOOK);
+    }
+    return null;
+  }
+
+  /** The same, for some time at most. */
+  default @Nullable String await(Duration most, BooleanSupplier changed, Urgent urgent)
+      throws IOException, StopKeyException {
+    pause(most, changed);
+    return null;
+  }
+
+  /** Which lines can't wait. */
+  interface Urgent {
+    /** Whether a line can't wait, given whether others that do came before it. */
+    boolean is(String line, boolean afterOthers);
+  }
 
   /** Keeps what stands on a line for questions that somebody else will ask. */
   default void keep(List<String> parts) {}
@@ -63,6 +117,11 @@ public interface LineSource {
 
   /** The person pressed the key that stops a program. */
   final class StopKeyException extends Exception {
+    private static final long serialVersionUID = 1L;
+  }
+
+  /** What was asked changed while a line was typed. */
+  final class ChangedException extends Exception {
     private static final long serialVersionUID = 1L;
   }
 }

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.Reader;
 import java.time.Duration;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
 import quarterturn.unit.TypedLines;
@@ -16,6 +17,9 @@ import quarterturn.unit.TypedLines;
  */
 public final class PipeSource implements LineSource {
   private static final int LONGEST = 4096;
+
+  /** Rows of a terminal, and some more. */
+  private static final int SCREEN = 60;
 
   private final TypedLines in;
   private final PrintWriter out;
@@ -37,27 +41,59 @@ public final class PipeSource implements LineSource {
 
   @Override
   public @Nullable String readLine(String prompt, List<String> words) throws IOException {
-    return read(prompt, true);
+    ask(prompt);
+    return taken(Seen.SHOWN);
   }
 
   @Override
-  public @Nullable String readHidden(String prompt) throws IOException {
-    return read(prompt, false);
+  public @Nullable String readLine(
+      String prompt, List<String> words, Seen seen, BooleanSupplier changed)
+      throws IOException, StopKeyException, ChangedException {
+    ask(prompt);
+    try {
+      while (!in.comes(LOOK)) {
+        if (changed.getAsBoolean()) {
+          pending = "";
+          out.println();
+          throw new ChangedException();
+        }
+      }
+    } catch (InterruptedException e) {
+      throw new StopKeyException();
+    }
+    return taken(seen);
   }
 
   @Override
-  public void aside(String line) {
-    if (byHand) {
-      out.println();
-      out.println(line);
-      out.flush();
+  public @Nullable String await(BooleanSupplier changed, Urgent urgent)
+      throws IOException, StopKeyException {
+    try {
+      while (!changed.getAsBoolean()) {
+        TypedLines.Line line = in.urgent(LOOK, l -> urgent.is(l.text(), in.keeps()));
+        if (line != null) {
+          return line.text();
+        }
+      }
+      return null;
+    } catch (InterruptedException e) {
+      throw new StopKeyException();
     }
   }
 
-  private @Nullable String read(String prompt, boolean shown) throws IOException {
+  @Override
+  public @Nullable String await(Duration most, BooleanSupplier changed, Urgent urgent)
+      throws IOException, StopKeyException {
+    long until = System.nanoTime() + most.toNanos();
+    return await(() -> System.nanoTime() - until >= 0 || changed.getAsBoolean(), urgent);
+  }
+
+  private void ask(String prompt) {
     out.print(prompt);
     out.flush();
     pending = prompt;
+  }
+
+  private @Nullable String taken(Seen seen) throws IOException {
     TypedLines.Line line = in.next();
     pending = "";
     count++;
@@ -66,7 +102,11 @@ public final class PipeSource implements LineSource {
       return null;
     }
     if (!byHand) {
-      out.println(shown ? Printable.of(line.text()) : "(not shown)");
+      out.println(seen == Seen.SHOWN ? Printable.of(line.text()) : "(not shown)");
+    } else if (seen != Seen.SHOWN) {
+      // This terminal can't take back what it showed; it goes out of view.
+      out.print("\n".repeat(SCREEN));
+      out.flush();
     }
     return line.text();
   }

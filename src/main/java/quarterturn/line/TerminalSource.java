@@ -3,15 +3,19 @@ package quarterturn.line;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import org.jline.reader.Candidate;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
+import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
 import org.jline.terminal.TerminalBuilder;
@@ -21,28 +25,42 @@ import org.jspecify.annotations.Nullable;
 public final class TerminalSource implements LineSource, AutoCloseable {
   private List<String> kept = List.of();
   private final Terminal terminal;
-  private final LineReader reader;
+  private final LineReader shown;
   private final CountDownLatch stopped = new CountDownLatch(1);
+
+  /** What was typed when a reading was broken off, by its prompt. */
+  private final Map<String, String> begun = new HashMap<>();
+
+  private volatile LineReader reader;
   private List<String> offered = List.of();
 
   /** A source of lines typed at {@code terminal}, which is closed with this source. */
   TerminalSource(Terminal terminal) {
     this.terminal = terminal;
+    this.shown = reader(false);
+    this.reader = shown;
+    // What is typed ahead is not shown before it is known who may see it.
+    Attributes quiet = terminal.getAttributes();
+    quiet.setLocalFlag(Attributes.LocalFlag.ECHO, false);
+    terminal.setAttributes(quiet);
+    terminal.handle(Signal.INT, signal -> stopped.countDown());
+  }
+
+  /** A reader with a history of its own, and with whatever else it remembers of typed lines. */
+  private LineReader reader(boolean cleared) {
     // Quotes and backslashes mean nothing here: an inch is typed as a quote.
     DefaultParser parser = new DefaultParser();
     parser.setQuoteChars(new char[0]);
     parser.setEscapeChars(new char[0]);
-    this.reader =
-        LineReaderBuilder.builder()
-            .terminal(terminal)
-            .parser(parser)
-            .completer(
-                (r, line, candidates) ->
-                    offered.forEach(word -> candidates.add(new Candidate(word))))
-            .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-            .option(LineReader.Option.BRACKETED_PASTE, false)
-            .build();
-    terminal.handle(Signal.INT, signal -> stopped.countDown());
+    return LineReaderBuilder.builder()
+        .terminal(terminal)
+        .parser(parser)
+        .completer(
+            (r, line, candidates) -> offered.forEach(word -> candidates.add(new Candidate(word))))
+        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
+        .option(LineReader.Option.BRACKETED_PASTE, false)
+        .option(LineReader.Option.ERASE_LINE_ON_FINISH, cleared)
+        .build();
   }
 
   /**
@@ -72,32 +90,40 @@ public final class TerminalSource implements LineSource, AutoCloseable {
   @Override
   public @Nullable String readLine(String prompt, List<String> words)
       throws IOException, StopKeyException {
-    offered = words;
-    return read(prompt, null);
+    try {
+      return readLine(prompt, words, Seen.SHOWN, () -> false);
+    } catch (ChangedException e) {
+      throw new IllegalStateException("nothing could change", e);
+    }
   }
 
   @Override
-  public @Nullable String readHidden(String prompt) throws IOException, StopKeyException {
-    return read(prompt, '*');
-  }
-
-  @Override
-  public void aside(String line) {
-    reader.printAbove(line);
-  }
-
-  private @Nullable String read(String prompt, @Nullable Character mask) throws StopKeyException {
+  public @Nullable String readLine(
+      String prompt, List<String> words, Seen seen, BooleanSupplier changed)
+      throws IOException, StopKeyException, ChangedException {
     if (stopped.getCount() == 0) {
       throw new StopKeyException();
     }
-    try {
-      return reader.readLine(prompt, mask);
-    } catch (EndOfFileException e) {
-      return null;
-    } catch (UserInterruptException e) {
-      // The key interrupts the reading thread; what is written after it must not be cut short.
-      Thread.interrupted();
-      throw new StopKeyException();
+    offered = words;
+    // What others are not to see is not remembered either.
+    LineReader now = seen == Seen.CLEARED ? reader(true) : shown;
+    reader = now;
+    try (BrokenOff looks = new BrokenOff(changed)) {
+      try {
+        Character mask = seen == Seen.MASKED ? '*' : null;
+        return now.readLine(prompt, null, mask, begun.remove(prompt));
+      } catch (EndOfFileException e) {
+        return null;
+      } catch (UserInterruptException e) {
+        // The key interrupts the reading thread; what is written after it must not be cut short.
+        if (!looks.over()) {
+          throw new StopKeyException();
+        }
+        begun.put(prompt, e.getPartialLine());
+        throw new ChangedException();
+      }
+    } finally {
+      reader = shown;
     }
   }
 

@@ -9,7 +9,6 @@ import quarterturn.screen.terminal.Input;
 import quarterturn.screen.terminal.Surface;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.journal.DisplacedException;
-import quarterturn.unit.Dates;
 
 /** A teacher's desk on the full screen. */
 public final class DeskFace {
@@ -17,13 +16,11 @@ public final class DeskFace {
 
   private final Surface surface;
   private final DeskKeys keys;
-  private final Dates dates;
   private long lookedAt;
 
-  private DeskFace(Surface surface, DeskKeys keys, Dates dates) {
+  private DeskFace(Surface surface, DeskKeys keys) {
     this.surface = surface;
     this.keys = keys;
-    this.dates = dates;
     this.lookedAt = System.nanoTime();
   }
 
@@ -32,9 +29,9 @@ public final class DeskFace {
    *
    * @param surface the surface to paint on, which is not closed
    */
-  public static ScreenFace.Outcome run(Surface surface, DeskDialogue dialogue, Dates dates)
+  public static ScreenFace.Outcome run(Surface surface, DeskDialogue dialogue)
       throws IOException, InterruptedException {
-    int status = new DeskFace(surface, new DeskKeys(dialogue), dates).loop();
+    int status = new DeskFace(surface, new DeskKeys(dialogue)).loop();
     return new ScreenFace.Outcome(status, dialogue.leave());
   }
 
@@ -43,7 +40,7 @@ public final class DeskFace {
       try {
         int width = surface.width();
         int height = surface.height();
-        surface.paint(DeskPage.draw(keys.model(), dates, width, height));
+        surface.paint(DeskPage.draw(keys.model(), width, height));
         Input input = surface.next(toLook());
         if (input instanceof Input.Over over) {
           return over.status();
@@ -80,8 +77,7 @@ public final class DeskFace {
       keys.say("Ctrl-Z does not work here. q leaves the desk.");
     } else if (input instanceof Input.Pressed pressed) {
       Effect effect = keys.key(pressed.key());
-      keys.scrolledAtMost(
-          DeskPage.mostScroll(keys.model(), dates, surface.width(), surface.height()));
+      keys.scrolledAtMost(DeskPage.mostScroll(keys.model(), surface.width(), surface.height()));
       if (effect instanceof Effect.Repaint) {
         surface.repaintWhole();
       }

@@ -10,13 +10,12 @@ import quarterturn.lesson.teacher.DeskWords;
 import quarterturn.screen.page.Line;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.session.Question;
-import quarterturn.unit.Dates;
 
 /** The lines of the view that is open over the benches. */
 final class DeskLayers {
   private DeskLayers() {}
 
-  static List<Line> lines(DeskModel model, Dates dates, int width) {
+  static List<Line> lines(DeskModel model, int width) {
     List<Line> out = new ArrayList<>();
     DeskView.Row row = model.row();
     Question asked = model.asked();
@@ -37,7 +36,7 @@ final class DeskLayers {
         } else if (model.layer() == DeskLayer.LEVEL) {
           levels(out, model, row, width);
         } else {
-          say(out, DeskLists.bench(model.sight(), row, dates), width);
+          say(out, DeskLists.bench(model.sight(), row), width);
         }
       }
       case NONE -> {}
@@ -84,7 +83,7 @@ final class DeskLayers {
       {"a g", "hold every bench; let go on whatever desks hold"},
       {"l", "levels of its students"},
       {"m", "what its students missed, and what of it comes back"},
-      {"s", "predictions and readings of each step"},
+      {"s", "predictions and readings, by string"},
       {"o", "orders, and what the benches said"},
       {"w", "write the sheets as things stand"},
       {"e", "end the lesson; asks first"},

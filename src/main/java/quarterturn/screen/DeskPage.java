@@ -15,7 +15,6 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Question;
-import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** Draws the desk's whole screen, from the model and the size alone. */
@@ -29,7 +28,7 @@ final class DeskPage {
 
   private DeskPage() {}
 
-  static Canvas draw(DeskModel model, Dates dates, int width, int height) {
+  static Canvas draw(DeskModel model, int width, int height) {
     if (TooSmall.is(width, height)) {
       return TooSmall.draw(width, height);
     }
@@ -37,7 +36,7 @@ final class DeskPage {
     head(canvas, model);
     int rows = height - HEAD - FOOT;
     int main = width >= Page.WIDE ? width - SIDE - 3 : width;
-    canvas.paste(0, HEAD, main(model, dates, main, rows));
+    canvas.paste(0, HEAD, main(model, main, rows));
     if (main < width) {
       for (int r = 0; r < rows; r++) {
         canvas.set(main, HEAD + r, '│');
@@ -119,13 +118,13 @@ final class DeskPage {
     };
   }
 
-  private static Canvas main(DeskModel model, Dates dates, int width, int rows) {
+  private static Canvas main(DeskModel model, int width, int rows) {
     if (benches(model)) {
-      return DeskRows.draw(model, dates, width, rows);
+      return DeskRows.draw(model, width, rows);
     }
     Canvas canvas = new Canvas(width, rows);
     canvas.put(2, 1, Wrap.cut(title(model), width - 4), Ink.STRONG);
-    List<Line> lines = DeskLayers.lines(model, dates, inner(width));
+    List<Line> lines = DeskLayers.lines(model, inner(width));
     int room = room(model, rows);
     int from = Math.min(model.scroll(), Math.max(0, lines.size() - room));
     Line.draw(canvas, 2, 3, lines, from, room);
@@ -166,12 +165,12 @@ final class DeskPage {
     };
   }
 
-  static int mostScroll(DeskModel model, Dates dates, int width, int height) {
+  static int mostScroll(DeskModel model, int width, int height) {
     if (benches(model) || TooSmall.is(width, height)) {
       return 0;
     }
     int main = width >= Page.WIDE ? width - SIDE - 3 : width;
-    int lines = DeskLayers.lines(model, dates, inner(main)).size();
+    int lines = DeskLayers.lines(model, inner(main)).size();
     return Math.max(0, lines - room(model, height - HEAD - FOOT));
   }
 

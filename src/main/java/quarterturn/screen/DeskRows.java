@@ -8,7 +8,6 @@ import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Ink;
 import quarterturn.screen.terminal.Wrap;
 import quarterturn.session.Program;
-import quarterturn.unit.Dates;
 
 /**
  * The list of benches: stopped ones first, then those that have waited longest, with the marked one
@@ -19,7 +18,7 @@ final class DeskRows {
 
   private DeskRows() {}
 
-  static Canvas draw(DeskModel model, Dates dates, int width, int rows) {
+  static Canvas draw(DeskModel model, int width, int rows) {
     Canvas canvas = new Canvas(width, rows);
     List<DeskView.Row> benches = model.sight().view().rows();
     if (benches.isEmpty()) {
@@ -34,7 +33,7 @@ final class DeskRows {
     int room = Math.max(1, (rows - 2) / each);
     int from = Math.max(0, Math.min(model.at() - room + 1, benches.size() - room));
     for (int i = from; i < Math.min(benches.size(), from + room); i++) {
-      row(canvas, model, dates, benches.get(i), 1 + (i - from) * each);
+      row(canvas, model, benches.get(i), 1 + (i - from) * each);
     }
     if (from > 0) {
       mark(canvas, 0, "▲ " + from + " more");
@@ -46,11 +45,11 @@ final class DeskRows {
     return canvas;
   }
 
-  private static void row(Canvas canvas, DeskModel model, Dates dates, DeskView.Row row, int at) {
+  private static void row(Canvas canvas, DeskModel model, DeskView.Row row, int at) {
     int width = canvas.width();
     boolean on = row.bench().bench().equals(model.marked());
     canvas.put(1, at, on ? "►" : " ", Ink.STRONG);
-    String where = Wrap.cut(DeskWords.where(row.bench()), width / 2);
+    String where = Wrap.cut(DeskWords.where(model.sight(), row.bench()), width / 2);
     int name = width - 2 - Canvas.cells(where) - 6;
     String called = Wrap.cut(Called.name(row), Math.max(8, name / 2));
     int end = canvas.put(3, at, " " + called + " ", on ? Ink.NOW : Ink.STRONG);
@@ -59,7 +58,7 @@ final class DeskRows {
     canvas.put(width - 2 - Canvas.cells(where), at, where);
     canvas.put(
         6, at + 1, Wrap.cut(DeskWords.standsFor(model.sight(), row), width - 8), DeskPage.ink(row));
-    String heard = DeskWords.heard(model.sight(), row, dates);
+    String heard = DeskWords.heard(model.sight(), row);
     canvas.put(6, at + 2, Wrap.cut(heard, width - 8));
   }
 

@@ -1,6 +1,8 @@
 package quarterturn.screen;
 
 import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.student.BenchDialogue;
@@ -30,7 +32,11 @@ public final class LessonCards {
 
   private static final Key HELP = new Key.Function(1);
   private static final Key LEAVE = new Key.Function(10);
-  private static final String MARK = " s or F8: stop the bench ";
+  private static final String MARK = "F8, then Enter: stop the bench ";
+
+  /** How a bench is stopped by keys. */
+  private static final String STOPPING =
+      "F8, then Enter or F8 again: stop this bench, also while you type. ";
 
   private final LessonSession session;
   private final String again;
@@ -39,6 +45,10 @@ public final class LessonCards {
   private @Nullable Question card;
 
   private Field field = Field.EMPTY;
+
+  /** What was typed when something else came up, by what was asked. */
+  private final Map<String, Field> begun = new HashMap<>();
+
   private String message;
   private String told;
   private int scroll;
@@ -96,15 +106,30 @@ public final class LessonCards {
       boolean other = card == null || next == null || !next.lines().equals(card.lines());
       since = other ? nanos.getAsLong() : since;
       scroll = other ? 0 : scroll;
-      field = Field.EMPTY;
+    }
+    String asked = asks(card);
+    if (!asked.equals(asks(next))) {
+      if (!field.blank()) {
+        begun.put(asked, field);
+      }
+      Field before = begun.remove(asks(next));
+      field = before == null ? Field.EMPTY : before;
     }
     card = next;
   }
 
-  /** Begins the question whether to stop the bench. */
-  public void stop() {
-    dialogue.stop();
+  private static String asks(@Nullable Question card) {
+    return card instanceof Question.Asked asked ? asked.asks() : "";
+  }
+
+  /** Asks why the bench is to be stopped; stops it where that was asked already. */
+  public void stop() throws IOException {
     message = "";
+    if (dialogue.stopping()) {
+      entered(field.text().strip());
+    } else {
+      dialogue.stop();
+    }
     show();
   }
 
@@ -119,7 +144,8 @@ public final class LessonCards {
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
       scroll = Math.max(0, Math.min(most, scroll + Scrolling.lines(key, page)));
     } else if (key.equals(HELP) || (Update.isLetter(key, '?') && field.blank())) {
-      message = (card == null ? "" : card.help() + " ") + String.join(" ", BenchWords.HELP);
+      message =
+          (card == null ? "" : card.help() + " ") + STOPPING + String.join(" ", BenchWords.HELP);
     } else if (key.equals(LEAVE) || (!typing && Update.isLetter(key, 'q'))) {
       dialogue.leave();
     } else if (!typing && Update.isLetter(key, 's')) {
@@ -168,6 +194,7 @@ public final class LessonCards {
     }
     message = String.join(" ", (taken == null ? dialogue.take(text) : taken).told());
     field = Field.EMPTY;
+    begun.remove(asks(card));
   }
 
   public Canvas draw(Overview overview, int width, int height) {
@@ -179,11 +206,16 @@ public final class LessonCards {
     return CardView.draw(card, field, scroll, message, overview, width, height);
   }
 
-  /** The session's view with the key that stops the bench added to it. */
-  static Canvas marked(Canvas page) {
+  /**
+   * The session's view with the key that stops the bench added to it.
+   *
+   * @param lettered whether its letter does too
+   */
+  static Canvas marked(Canvas page, boolean lettered) {
+    String mark = (lettered ? " s or " : " ") + MARK;
     int row = page.height() - Foot.rows(page.height());
-    if (page.width() > MARK.length() + 4 && row > 0) {
-      page.put(page.width() - MARK.length() - 2, row, MARK, Ink.STRONG);
+    if (page.width() > mark.length() + 4 && row > 0) {
+      page.put(page.width() - mark.length() - 2, row, mark, Ink.STRONG);
     }
     return page;
   }

@@ -32,6 +32,10 @@ import quarterturn.unit.Printable;
 /** The full screen for one session. */
 public final class ScreenFace {
   private static final Duration TICK = Duration.ofSeconds(1);
+
+  /** How long a teacher's orders go unlooked at. */
+  private static final Duration LOOK = Duration.ofMillis(250);
+
   private static final Duration CALM = Duration.ofMinutes(1);
 
   private final Surface surface;
@@ -122,8 +126,8 @@ public final class ScreenFace {
 
   private Outcome loop() throws IOException, InterruptedException {
     while (true) {
-      if (cards != null && cards.look()) {
-        model = shown(bench).saying(cards.news());
+      if (cards != null) {
+        follow(cards);
       }
       if (!painted()) {
         return left(ExitStatus.DONE);
@@ -143,11 +147,23 @@ public final class ScreenFace {
     }
   }
 
+  /** Takes the teacher's orders; what was typed at the prompt stays, also where they change it. */
+  private void follow(LessonCards lesson) throws IOException {
+    boolean opened = lesson.look();
+    boolean changed = lesson.card() == null && !bench.prompt().equals(model.prompt());
+    if (opened || changed) {
+      model = model.goingOn(shown(bench));
+    }
+    if (opened) {
+      model = model.saying(lesson.news());
+    }
+  }
+
   /** The next input, or null where only time passed. */
   private @Nullable Input next() throws IOException, InterruptedException {
     if (autoplay == null) {
-      boolean ticks = cards != null || model.prompt() instanceof Prompt.Wait;
-      return surface.next(ticks ? TICK : CALM);
+      boolean ticks = model.prompt() instanceof Prompt.Wait;
+      return surface.next(cards != null ? LOOK : ticks ? TICK : CALM);
     }
     Input input = surface.next(autoplay.pause(model));
     if (input instanceof Input.Pressed pressed && model.layer() == Layer.NONE) {
@@ -171,7 +187,7 @@ public final class ScreenFace {
       Canvas page = Page.draw(model, zone, width, height);
       surface.paint(
           cards != null
-              ? LessonCards.marked(page)
+              ? LessonCards.marked(page, lettered())
               : autoplay != null && !TooSmall.is(width, height)
                   ? Watched.page(page, model, autoplay)
                   : page);
@@ -238,9 +254,13 @@ public final class ScreenFace {
    * Whether a key stops the bench: its function key in any view, its letter where no text is typed.
    */
   private boolean stops(Key key) {
-    boolean lettered = cards != null && cards.card() == null && !model.draft().typing();
+    boolean lettered = cards != null && cards.card() == null && lettered();
     return key.equals(LessonCards.STOP)
         || (lettered && model.layer() == Layer.NONE && Update.isLetter(key, 's'));
+  }
+
+  private boolean lettered() {
+    return !model.draft().typing();
   }
 
   private void send(Answer answer) throws DisplacedException {

@@ -12,7 +12,12 @@ import quarterturn.unit.Printable;
 final class QuestionJson {
   private QuestionJson() {}
 
-  static ObjectNode of(Question question) {
+  /**
+   * The object.
+   *
+   * @param secret whether others are not to see what is answered
+   */
+  static ObjectNode of(Question question, boolean secret) {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("prompt", "question");
     json.put("kind", question.kind());
@@ -20,7 +25,7 @@ final class QuestionJson {
     list(json, "lines", question.lines());
     if (question instanceof Question.Asked asked) {
       json.put("asks", Printable.of(asked.asks()));
-      json.put("hidden", asked.hidden());
+      json.put("hidden", secret || asked.hidden());
       json.put("ponder_seconds", asked.ponder() ? Gate.QUESTION_PAUSE.toSeconds() : 0);
     }
     if (question instanceof Question.Choose choose) {

@@ -7,11 +7,14 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.EverySecond;
 import quarterturn.lesson.student.BenchDialogue;
+import quarterturn.lesson.student.BenchWords;
 import quarterturn.lesson.student.LessonSession;
 import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.procedure.UnreadableException;
@@ -34,7 +37,8 @@ public final class ScriptFace {
   /** Most characters of an answer. */
   public static final int LONGEST = 64 * 1024;
 
-  private static final long LOOK_MILLIS = 500;
+  /** How long what may change goes unlooked at. */
+  private static final Duration LOOK = Duration.ofMillis(250);
 
   private final TypedLines in;
   private final PrintStream out;
@@ -50,7 +54,7 @@ public final class ScriptFace {
     try {
       Integer status = null;
       while (status == null) {
-        status = step(bench);
+        status = step(bench, null);
       }
       return status;
     } catch (IOException e) {
@@ -69,8 +73,9 @@ public final class ScriptFace {
   /** Asks a dialogue's questions until they are answered or the script leaves or ends. */
   public Dialogue.End ask(Dialogue dialogue) throws IOException {
     for (Question now = dialogue.question(); now != null; now = dialogue.question()) {
-      print(QuestionJson.of(now));
-      if (!taken(dialogue)) {
+      print(QuestionJson.of(now, false));
+      TypedLines.Line line = in.next();
+      if (line == null || !taken(dialogue, line)) {
         print(JsonNodeFactory.instance.objectNode().put("left", "nothing is kept"));
         return Dialogue.End.LEFT;
       }
@@ -92,7 +97,7 @@ public final class ScriptFace {
       if (opened) {
         tell(dialogue.news());
       }
-      status = step(session);
+      status = step(session, dialogue);
       boolean next = session.prompt().ended() && session.next();
       status = next ? null : status;
     }
@@ -102,28 +107,61 @@ public final class ScriptFace {
   /** Asks one question of a lesson; returns the exit status where the bench is left, else null. */
   private @Nullable Integer before(LessonSession session, BenchDialogue dialogue, Question now)
       throws IOException {
-    print(QuestionJson.of(now));
+    print(QuestionJson.of(now, dialogue.secret()));
     if (dialogue.over()) {
       return ExitStatus.DONE;
     }
-    if (now instanceof Question.Hold) {
-      while (now.equals(dialogue.question())) {
-        try {
-          Thread.sleep(LOOK_MILLIS);
-        } catch (InterruptedException e) {
+    try {
+      TypedLines.Line line;
+      if (now instanceof Question.Hold) {
+        line = urgent(dialogue);
+      } else if (awaited(dialogue::changed)) {
+        line = in.next();
+        if (line == null) {
           return left(session);
         }
-        dialogue.look();
+      } else {
+        return null;
       }
-      return null;
+      return line == null || taken(dialogue, line) ? null : left(session);
+    } catch (InterruptedException e) {
+      return left(session);
     }
-    return taken(dialogue) ? null : left(session);
+  }
+
+  /** Waits for a line, or its end; false where something changed before it came. */
+  private boolean awaited(BooleanSupplier changed) throws InterruptedException {
+    while (!in.comes(LOOK)) {
+      if (changed.getAsBoolean()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Waits until the bench goes on, or for a line that can't wait. */
+  private TypedLines.@Nullable Line urgent(BenchDialogue dialogue)
+      throws IOException, InterruptedException {
+    TypedLines.Line line = null;
+    while (line == null && !dialogue.changed()) {
+      line = in.urgent(LOOK, l -> BenchWords.urgent(word(l), in.keeps()));
+    }
+    return line;
+  }
+
+  /** The word that a line answers; empty where it answers something else. */
+  private static String word(TypedLines.Line line) {
+    try {
+      return line.cut() ? "" : ReplyFields.parse(line.text()).only("answer").word("answer");
+    } catch (BadAnswerException e) {
+      return "";
+    }
   }
 
   /** Takes a teacher's orders until the script leaves the desk; returns the exit status. */
   public int desk(DeskDialogue dialogue) throws IOException {
     try (EverySecond looks = EverySecond.begin("follow the lesson", () -> news(dialogue))) {
-      print(QuestionJson.of(dialogue.question()));
+      print(QuestionJson.of(dialogue.question(), false));
       tell(dialogue.show());
       TypedLines.Line line = in.next();
       while (line != null && ordered(dialogue, line)) {
@@ -140,7 +178,7 @@ public final class ScriptFace {
       boolean stays = taken(dialogue, line);
       news(dialogue);
       if (dialogue.asked() != null) {
-        print(QuestionJson.of(dialogue.question()));
+        print(QuestionJson.of(dialogue.question(), false));
       }
       return stays;
     }
@@ -152,12 +190,7 @@ public final class ScriptFace {
     }
   }
 
-  /** Gives the next line to a dialogue; false where the script leaves or ends. */
-  private boolean taken(Dialogue dialogue) throws IOException {
-    TypedLines.Line line = in.next();
-    return line != null && taken(dialogue, line);
-  }
-
+  /** Gives a line to a dialogue; false where the script leaves. */
   private boolean taken(Dialogue dialogue, TypedLines.Line line) throws IOException {
     try {
       String word = line.cut() ? "" : ReplyFields.parse(line.text()).only("answer").word("answer");
@@ -185,8 +218,10 @@ public final class ScriptFace {
   /**
    * Shows one prompt and takes its answer; returns the exit status where the session ends or is
    * left, else null.
+   *
+   * @param lesson what may break it off, or null
    */
-  private @Nullable Integer step(Bench bench) throws IOException {
+  private @Nullable Integer step(Bench bench, @Nullable BenchDialogue lesson) throws IOException {
     Prompt prompt = bench.prompt();
     print(beside(PromptJson.of(prompt), bench.overview()));
     if (prompt.ended()) {
@@ -197,8 +232,32 @@ public final class ScriptFace {
       bench.leave();
       return ExitStatus.FAILED;
     }
+    try {
+      if (lesson != null && !awaited(lesson::changed)) {
+        return null;
+      }
+    } catch (InterruptedException e) {
+      return left(bench);
+    }
     TypedLines.Line line = in.next();
+    if (line != null && lesson != null && worded(lesson, line)) {
+      return null;
+    }
     return line == null || !answered(bench, prompt, line) ? left(bench) : null;
+  }
+
+  /** Does what a word of the lesson asks for; false where the line is none. */
+  private boolean worded(BenchDialogue lesson, TypedLines.Line line) throws IOException {
+    try {
+      Dialogue.Taken taken = lesson.word(word(line));
+      if (taken != null) {
+        tell(taken.told());
+      }
+      return taken != null;
+    } catch (RefusedException e) {
+      error(e.getMessage());
+      return true;
+    }
   }
 
   /** Adds where the session is, who works, and the ticket; the last two where they are known. */

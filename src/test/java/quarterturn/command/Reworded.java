@@ -14,8 +14,6 @@ public final class Reworded {
           Map.entry("\\bA window holds", "A range holds"),
           Map.entry("is out of its window, 0", "is out of its range, 0"),
           Map.entry("\\b(Relief|Nut|Action|Intonation|Pickup) window", "$1 range"),
-          Map.entry("The board \"looker\"", "The desk \"looker\""),
-          Map.entry("since this board opened", "since this desk opened"),
           Map.entry("Board radius:", "Fingerboard radius:"),
           Map.entry("Ended: in window", "Ended: in range"),
           Map.entry("That is in the window\\.", "That is in range."),

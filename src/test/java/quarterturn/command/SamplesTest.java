@@ -205,8 +205,9 @@ class SamplesTest {
       }
     }
     String typed = "show\nshow left\nshow right\nspread\norders\nquit\n";
-    assertThat(run(then, typed, "lesson", "board", lesson, "--plain", "--name", "looker"))
-        .isEqualTo(Reworded.now(export("lesson-board.txt")));
+    same(
+        "exports/lesson-board.txt",
+        run(then, typed, "lesson", "board", lesson, "--plain", "--name", "looker"));
   }
 
   @Test

@@ -7,7 +7,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
@@ -34,6 +36,8 @@ import quarterturn.session.engine.Engine;
 /** A bench on an invented neck whose sessions are kept nowhere. */
 public final class DemoCourse implements BenchSessions {
   private static final Instant T = Instant.parse("2027-03-01T09:00:00Z");
+  private static final Map<String, Library> READ = new ConcurrentHashMap<>();
+
   private final Plan plan;
   private @Nullable PracticeBench practice;
 
@@ -101,7 +105,12 @@ public final class DemoCourse implements BenchSessions {
   @Override
   public Run open(int n) {
     try {
-      Library library = new Shelf(null).load(plan.procedures().get(n));
+      String name = plan.procedures().get(n);
+      Library library = READ.get(name);
+      if (library == null) {
+        library = new Shelf(null).load(name);
+        READ.put(name, library);
+      }
       Kind kind = library.kind("bass-34");
       NamedNeck named = requireNonNull(plan.instruments().get(0).neck());
       InstrumentTraits traits = named.on(kind, Style.MEDIUM);

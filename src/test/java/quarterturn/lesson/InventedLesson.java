@@ -18,6 +18,7 @@ import quarterturn.lesson.store.WriterFile;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.LessonBench;
 import quarterturn.lesson.teacher.DeskView;
+import quarterturn.lesson.teacher.Heard;
 import quarterturn.lesson.teacher.Sight;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -43,6 +44,14 @@ public final class InventedLesson {
           List.of(),
           Questioning.SOME);
   public static final Set<String> SADDLES = Set.of("action/set-saddles");
+
+  /** The steps in words. */
+  public static final Map<String, String> TITLES =
+      Map.of(
+          "relief/tune", "Relief, before you start: tune to pitch",
+          "relief/read", "Relief, measure: relief on the lowest string",
+          "relief/slacken", "Relief, the turn: slacken the strings",
+          "relief/turn", "Relief, the turn: the turn of the rod");
 
   /** What the red bench reads to its teacher. */
   public static final Value TURN = new Value.Rod(Turn.EIGHTH);
@@ -183,8 +192,11 @@ public final class InventedLesson {
 
   /** What a desk sees of some files. */
   public static Sight sight(List<WriterLog> logs) {
-    Map<String, Instant> grown = new TreeMap<>(Map.of("red", NOW.minusSeconds(4)));
-    return new Sight(PLAN, "desk", NOW, DeskView.of(PLAN, logs), grown, List.of(), "");
+    Map<String, Heard> heard = new TreeMap<>();
+    heard.put("red", new Heard(Duration.ofSeconds(4), true, null));
+    heard.put("blue", new Heard(Duration.ofMinutes(2), true, null));
+    heard.put("green", new Heard(Duration.ofSeconds(40), false, null));
+    return new Sight(PLAN, "desk", NOW, DeskView.of(PLAN, logs), heard, TITLES, List.of(), "");
   }
 
   /** Some files, with events added to those of one writer. */

@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -46,8 +47,10 @@ class LessonLineTest {
     }
 
     @Override
-    public @Nullable String readHidden(String prompt) throws IOException {
-      return pipe.readHidden(prompt);
+    public @Nullable String readLine(
+        String prompt, List<String> words, Seen seen, BooleanSupplier changed)
+        throws IOException, StopKeyException, ChangedException {
+      return pipe.readLine(prompt, words, seen, changed);
     }
 
     @Override
@@ -91,11 +94,11 @@ class LessonLineTest {
             "quit");
     int seen = said.indexOf(SEEN);
     assertThat(seen).isGreaterThan(said.indexOf("Ana: locked."));
-    assertThat(said).contains("The gap in mm. 1 Ana, 2 Ben > help");
+    assertThat(said).contains("The gap in mm. 1 Ana, 2 Ben > (not shown)");
     // What was typed before a slip stays, and only the rest is asked again.
     assertThat(said)
         .contains(
-            "Not taken: Ben stays. 1 Ana: \"much\" is no answer here. The gap in mm, for example"
+            "Not taken: Ben stays. 1 Ana: That is no answer here. The gap in mm, for example"
                 + " 0.35.\nThe gap in mm. 1 Ana > ");
     assertThat(said).contains("Go on later with:\nlesson join x");
   }

@@ -17,7 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.teacher.Desk;
 import quarterturn.lesson.teacher.DeskDialogue;
-import quarterturn.unit.Dates;
 
 /** A desk on a pipe; while it waits, the benches look. */
 class LineDeskTest {
@@ -56,9 +55,10 @@ class LineDeskTest {
     PrintWriter writer = new PrintWriter(out);
     String lines = String.join("\n", typed) + "\n";
     Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
-    try (Desk desk = Desk.open(folder, "desk", clock, (plan, logs) -> Path.of("sheets-desk"))) {
+    Desk.Sheets sheets = (plan, logs) -> Path.of("sheets-desk");
+    try (Desk desk = Desk.open(folder, "desk", clock, sheets, InventedLesson.TITLES)) {
       PipeSource pipe = new PipeSource(new StringReader(lines), writer, false);
-      DeskDialogue dialogue = new DeskDialogue(desk, new Dates(ZoneOffset.UTC));
+      DeskDialogue dialogue = new DeskDialogue(desk);
       assertThat(LineDesk.run(dialogue, new Pausing(pipe, folder), writer)).isEqualTo(0);
     }
     return out.toString();

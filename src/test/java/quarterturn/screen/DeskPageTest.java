@@ -30,11 +30,9 @@ import quarterturn.screen.state.Field;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Question;
-import quarterturn.unit.Dates;
 
 /** The desk's pages and keys. */
 class DeskPageTest {
-  private static final Dates DATES = new Dates(ZoneOffset.UTC);
   private static final DeskModel BENCHES = DeskModel.of(InventedLesson.sight());
   private static final Key ENTER = Key.Named.ENTER;
 
@@ -46,9 +44,9 @@ class DeskPageTest {
     if (desk == null) {
       InventedLesson.write(folder);
       Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
-      desk = Desk.open(folder, "desk", clock, (plan, logs) -> folder);
+      desk = Desk.open(folder, "desk", clock, (plan, logs) -> folder, InventedLesson.TITLES);
     }
-    return new DeskKeys(new DeskDialogue(desk, DATES));
+    return new DeskKeys(new DeskDialogue(desk));
   }
 
   @AfterEach
@@ -87,7 +85,7 @@ class DeskPageTest {
   private static void golden(String name, DeskModel model) throws IOException {
     for (int[] size : new int[][] {{80, 24}, {140, 45}}) {
       String file = size[0] + "x" + size[1] + "-desk-" + name;
-      Golden.check(file, DeskPage.draw(model, DATES, size[0], size[1]));
+      Golden.check(file, DeskPage.draw(model, size[0], size[1]));
     }
   }
 
@@ -110,11 +108,11 @@ class DeskPageTest {
   @Test
   void looksCalmWithNobodyThere() throws Exception {
     Sight sight = InventedLesson.sight(List.<WriterLog>of());
-    Golden.check("80x24-desk-empty", DeskPage.draw(DeskModel.of(sight), DATES, 80, 24));
+    Golden.check("80x24-desk-empty", DeskPage.draw(DeskModel.of(sight), 80, 24));
     Files.createDirectories(folder);
     Files.writeString(folder.resolve(LessonFolder.PLAN), PlanFile.text(InventedLesson.PLAN));
     Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
-    desk = Desk.open(folder, "desk", clock, (plan, logs) -> folder);
+    desk = Desk.open(folder, "desk", clock, (plan, logs) -> folder, InventedLesson.TITLES);
     for (String key : List.of("r", "h", "l")) {
       assertThat(shows(key).message()).isEqualTo("No bench has joined yet.");
     }
@@ -225,11 +223,11 @@ class DeskPageTest {
     Question asked = new Question.Words("End the lesson?", lines, "Type yes", "Help.");
     DeskModel model =
         BENCHES.seeing(BENCHES.sight(), asked).typing(Field.EMPTY.with(new Key.Typed('y')));
-    String text = DeskPage.draw(model, DATES, 80, 24).text();
+    String text = DeskPage.draw(model, 80, 24).text();
     assertThat(text).contains("► y");
     assertThat(text).contains("▼ more below");
-    int most = DeskPage.mostScroll(model, DATES, 80, 24);
-    assertThat(DeskPage.draw(model.scrolledTo(most), DATES, 80, 24).text()).contains("Type yes");
+    int most = DeskPage.mostScroll(model, 80, 24);
+    assertThat(DeskPage.draw(model.scrolledTo(most), 80, 24).text()).contains("Type yes");
   }
 
   @Test
@@ -237,7 +235,7 @@ class DeskPageTest {
     for (DeskLayer layer : DeskLayer.values()) {
       for (int width = 1; width <= 200; width += 7) {
         for (int height = 1; height <= 60; height += 3) {
-          Canvas canvas = DeskPage.draw(BENCHES.with(layer), DATES, width, height);
+          Canvas canvas = DeskPage.draw(BENCHES.with(layer), width, height);
           assertThat(canvas.width()).isEqualTo(width);
         }
       }
@@ -249,7 +247,7 @@ class DeskPageTest {
     Sight many = InventedLesson.sight(InventedLesson.many(30));
     DeskModel model = DeskModel.of(many);
     for (DeskView.Row row : many.view().rows()) {
-      String text = DeskPage.draw(model.marking(row.bench().bench()), DATES, 80, 24).text();
+      String text = DeskPage.draw(model.marking(row.bench().bench()), 80, 24).text();
       assertThat(text).contains("► " + " " + row.bench().name() + " ");
     }
   }
@@ -265,7 +263,7 @@ class DeskPageTest {
                 new LessonEvent.Stopped(InventedLesson.NOW, "\u001b[31m\u0007")));
     for (DeskLayer layer : DeskLayer.values()) {
       DeskModel model = DeskModel.of(sight).marking("green").with(layer);
-      assertThat(DeskPage.draw(model, DATES, 140, 45).text()).doesNotContain("\u001b");
+      assertThat(DeskPage.draw(model, 140, 45).text()).doesNotContain("\u001b");
     }
   }
 }

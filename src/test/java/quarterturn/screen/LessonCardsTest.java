@@ -152,6 +152,33 @@ class LessonCardsTest {
     assertThat(cards.card()).isNull();
   }
 
+  /** In the middle of a text no letter stops anything, and no key alone. */
+  @Test
+  void theStopKeyTwiceStopsAndTheTextIsKept() throws Exception {
+    LessonCards cards = cards(false, "Ana");
+    toTheReading(cards);
+    press(cards, "0.4 ss");
+    assertThat(session().lesson().keptBy()).isEmpty();
+    cards.stop();
+    cards.look();
+    assertThat(session().lesson().keptBy()).isEmpty();
+    cards.key(Key.Named.ESC);
+    assertThat(drawn(cards)).contains("[ 0.4 ss");
+    cards.stop();
+    cards.stop();
+    cards.look();
+    assertThat(drawn(cards)).contains("STOPPED.");
+    DemoCourse.release(session(), folder);
+    cards.look();
+    assertThat(drawn(cards)).contains("[ 0.4 ss");
+  }
+
+  private static void press(LessonCards cards, String text) throws Exception {
+    for (int c : text.codePoints().toArray()) {
+      cards.key(new Key.Typed(c));
+    }
+  }
+
   @Test
   void resultAndPredictionStandSideBySide() throws Exception {
     LessonCards cards = cards(false, "Ana");

@@ -24,7 +24,6 @@ import quarterturn.screen.terminal.Emulated;
 import quarterturn.session.Question;
 import quarterturn.session.store.HomeDialogues;
 import quarterturn.session.store.InstrumentDialogue;
-import quarterturn.unit.Dates;
 
 /**
  * After any change of the window's size a screen is painted from nothing: what a terminal then
@@ -59,8 +58,7 @@ class ResizeTest {
                 width,
                 height));
     DeskModel desk = DeskModel.of(InventedLesson.sight());
-    Dates dates = new Dates(ZoneOffset.UTC);
-    all.put("desk", (width, height) -> DeskPage.draw(desk, dates, width, height));
+    all.put("desk", (width, height) -> DeskPage.draw(desk, width, height));
     for (PageTest.View view : PageTest.views()) {
       if (PAGES.contains(view.name())) {
         all.put(

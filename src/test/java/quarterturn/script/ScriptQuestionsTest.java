@@ -33,7 +33,6 @@ import quarterturn.session.store.HomeDialogues;
 import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
-import quarterturn.unit.Dates;
 
 /** What src/docs/json-lines.md shows of questions in JSON lines happens like that. */
 class ScriptQuestionsTest {
@@ -97,14 +96,14 @@ class ScriptQuestionsTest {
   private Desk desk() throws Exception {
     InventedLesson.write(folder);
     Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
-    return Desk.open(folder, "desk", clock, (plan, logs) -> folder);
+    return Desk.open(folder, "desk", clock, (plan, logs) -> folder, InventedLesson.TITLES);
   }
 
   @Test
   void aTeacherGivesOrders() throws Exception {
     List<String> example = example(3);
     try (Desk desk = desk()) {
-      DeskDialogue dialogue = new DeskDialogue(desk, new Dates(ZoneOffset.UTC));
+      DeskDialogue dialogue = new DeskDialogue(desk);
       assertThat(new ScriptFace(typed(example), out).desk(dialogue)).isEqualTo(ExitStatus.DONE);
     }
     happened(example);
@@ -116,7 +115,7 @@ class ScriptQuestionsTest {
     PipedOutputStream script = new PipedOutputStream();
     try (Desk desk = desk();
         PipedInputStream in = new PipedInputStream(script)) {
-      DeskDialogue dialogue = new DeskDialogue(desk, new Dates(ZoneOffset.UTC));
+      DeskDialogue dialogue = new DeskDialogue(desk);
       FutureTask<Integer> face = new FutureTask<>(() -> new ScriptFace(in, out).desk(dialogue));
       new Thread(face).start();
       script.write("{\"answer\":\"release blue\"}\n".getBytes(StandardCharsets.UTF_8));
@@ -169,8 +168,9 @@ class ScriptQuestionsTest {
                 }
               });
       teacher.start();
-      List<String> leaves = List.of("< {\"answer\":\"quit\"}");
-      assertThat(new ScriptFace(typed(leaves), out).lesson(session)).isEqualTo(ExitStatus.DONE);
+      // What is no stop waits for its turn.
+      List<String> lines = List.of("< {\"answer\":true}", "< {\"answer\":\"quit\"}");
+      assertThat(new ScriptFace(typed(lines), out).lesson(session)).isEqualTo(ExitStatus.DONE);
       teacher.join();
     }
     String said = bytes.toString(StandardCharsets.UTF_8);

@@ -46,7 +46,7 @@ final class LessonJson {
         .kind(
             "opened",
             LessonEvent.Opened.class,
-            "at spot turn blind before? gauge-step question? unasked?")
+            "at spot turn blind before? gauge-step question? unasked? string?")
         .kind("predicted", LessonEvent.Predicted.class, "at round student prediction")
         .kind("shown", LessonEvent.Shown.class, "at round")
         .kind("blind-read", LessonEvent.BlindRead.class, "at round student mm")

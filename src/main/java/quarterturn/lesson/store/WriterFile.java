@@ -20,22 +20,40 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
     super(WriterLog.FORMAT, file, scan);
   }
 
-  /** Makes a writer's file in a lesson's folder, as {@link LogFormat#create}. */
+  /**
+   * Makes a writer's file in a lesson's folder, as {@link LogFormat#create}.
+   *
+   * @throws InUse where there is one that is open elsewhere
+   */
   public static WriterFile create(Path folder, WriterLog.Header header) throws IOException {
     Path file = folder.resolve(header.writer() + LogFormat.ENDING);
-    return WriterLog.FORMAT.create(file, header, WriterFile::new);
+    try {
+      return WriterLog.FORMAT.create(file, header, WriterFile::new);
+    } catch (Journal.InUse e) {
+      throw new InUse(header.writer(), e);
+    }
   }
 
   /**
    * Opens a writer's file once more, as after a crash; as {@link LogFormat#open}.
    *
-   * @throws IOException where it is open elsewhere or damaged, saying what to do
+   * @throws InUse where it is open elsewhere
+   * @throws IOException where it is damaged, saying what to do
    */
   public static WriterFile open(Path folder, String writer) throws IOException {
     try {
       return WriterLog.FORMAT.open(folder.resolve(writer + LogFormat.ENDING), WriterFile::new);
     } catch (Journal.InUse e) {
-      throw new IOException(writer + " is open in another window; close it there first", e);
+      throw new InUse(writer, e);
+    }
+  }
+
+  /** Thrown where another window has the file open. */
+  public static final class InUse extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    InUse(String writer, IOException cause) {
+      super(writer + " is open in another window; close it there first", cause);
     }
   }
 

@@ -6,22 +6,25 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Round;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
+import quarterturn.unit.NotUnderstoodException;
 
 /** Asks and tells all that comes before a bench's prompts in a lesson, in order. */
 public final class BenchDialogue implements Dialogue {
   private final LessonSession session;
   private final Deque<Question> told = new ArrayDeque<>();
   private final Set<String> greeted = new HashSet<>();
-  private Gate gate = new Gate.Nobody();
-  private List<String> here = List.of();
+  private Stands stands = Stands.NOWHERE;
   private Dialogue steps;
+
+  /** What was being asked when the bench was stopped or held; null where it was neither. */
+  private @Nullable Aside aside;
+
   private boolean open;
   private int spread;
   private final Set<Integer> debriefed = new HashSet<>();
@@ -35,12 +38,8 @@ public final class BenchDialogue implements Dialogue {
   private @Nullable Asking asking;
   private boolean left;
 
-  /** A question that comes before all else, and what its answer does. */
-  private record Asking(Question question, Answered answered) {}
-
-  private interface Answered {
-    void with(String answer) throws RefusedException, IOException;
-  }
+  /** Questions that wait until the bench goes on, and where it stood as they were asked. */
+  private record Aside(Stands stands, Dialogue steps) {}
 
   public BenchDialogue(LessonSession session) {
     this.session = session;
@@ -48,19 +47,15 @@ public final class BenchDialogue implements Dialogue {
   }
 
   /** Takes the teacher's orders and sees what comes first; true where a prompt was opened anew. */
-  public boolean look() throws IOException {
+  public synchronized boolean look() throws IOException {
+    Stands before = stands;
     try {
-      session.look();
-      Gate now = session.gate();
-      List<String> present = session.lesson().students();
-      boolean other = !now.goesOnFrom(gate) || !present.equals(here);
-      gate = now;
-      here = present;
-      if (other) {
-        steps = steps();
-      }
+      stands = Stands.of(session);
     } catch (RefusedException e) {
       throw new IOException("the lesson could not go on: " + e.getMessage(), e);
+    }
+    if (!stands.sameQuestions(before)) {
+      follow(before);
     }
     greet();
     readTogether();
@@ -71,21 +66,60 @@ public final class BenchDialogue implements Dialogue {
     return fresh;
   }
 
+  /** Puts aside what was asked where the bench has to wait, and takes it up again afterwards. */
+  private void follow(Stands before) {
+    if (stands.waits() && !before.waits()) {
+      aside = new Aside(before, steps);
+    }
+    boolean goesOn = aside != null && stands.sameQuestions(aside.stands());
+    steps = aside != null && goesOn ? aside.steps() : steps();
+    aside = stands.waits() ? aside : null;
+    if (gate() instanceof Gate.Over) {
+      asking = null;
+      told.clear();
+    }
+  }
+
+  private Gate gate() {
+    return stands.gate();
+  }
+
+  /**
+   * Whether a look would change what is on view: an order came. Another thread may ask while an
+   * answer is awaited.
+   */
+  public synchronized boolean changed() {
+    try {
+      return !Stands.of(session).equals(stands);
+    } catch (IOException | RefusedException e) {
+      // The next look says so.
+      return true;
+    }
+  }
+
+  /** Whether others are not to see what is typed now. */
+  public synchronized boolean secret() {
+    boolean own = gate() instanceof Gate.Predict || gate() instanceof Gate.ReadBlind;
+    return own && asking == null && told.isEmpty() && stands.here().size() > 1;
+  }
+
   private Dialogue steps() {
+    Gate gate = gate();
     if (gate instanceof Gate.Predict predict) {
       return new Predicting(session, predict);
     } else if (gate instanceof Gate.ReadBlind read) {
       return new ReadingAlone(session, read);
     } else if (gate instanceof Gate.Reflect reflect) {
       return new Reflecting(session, reflect);
-    } else if (gate instanceof Gate.Nobody || (here.isEmpty() && !(gate instanceof Gate.Over))) {
+    } else if (gate instanceof Gate.Nobody
+        || (stands.here().isEmpty() && gate instanceof Gate.Open)) {
       return new Arriving(session);
     }
     return new Holding(gate);
   }
 
   private void greet() {
-    boolean busy = steps instanceof AskingAgain && steps.question() != null;
+    boolean busy = stands.waits() || (steps instanceof AskingAgain && steps.question() != null);
     for (String student : busy ? List.<String>of() : session.lesson().students()) {
       if (greeted.add(student) && !session.due(student).isEmpty()) {
         steps = new AskingAgain(session, student);
@@ -97,7 +131,7 @@ public final class BenchDialogue implements Dialogue {
   /** Tells how far the readings of one gap lie apart, once a round. */
   private void readTogether() {
     int round = session.lesson().rounds().size();
-    if (gate instanceof Gate.Open now && now.spread() != null && round != spread) {
+    if (gate() instanceof Gate.Open now && now.spread() != null && round != spread) {
       spread = round;
       List<String> lines = new ArrayList<>(now.spread().lines());
       lines.add("Now agree on one reading and give it together.");
@@ -144,9 +178,9 @@ public final class BenchDialogue implements Dialogue {
     return news;
   }
 
-  /** Whether the teacher has ended the lesson and everything has been told. */
+  /** Whether the teacher has ended the lesson. */
   public boolean over() {
-    return gate instanceof Gate.Over && told.isEmpty();
+    return gate() instanceof Gate.Over;
   }
 
   /** Whether those at the bench have said that they leave. */
@@ -154,96 +188,95 @@ public final class BenchDialogue implements Dialogue {
     return left;
   }
 
-  private List<String> leaving() {
-    List<String> parting = session.overview().parting();
-    List<String> lines = new ArrayList<>();
-    if (!parting.isEmpty()) {
-      lines.add("Before you leave: " + String.join(" ", parting));
-    }
-    lines.add("If you leave now: " + session.standing() + ".");
-    return lines;
-  }
-
   /** Asks whether to leave. */
   public void leave() {
-    asking =
-        new Asking(
-            Question.Choose.sure(
-                "Leave now?", leaving(), "Type yes to leave", "Anything else stays."),
-            answer -> left = answer.toLowerCase(Locale.ROOT).matches("y|yes|quit"));
+    asking = Asking.whetherToLeave(session, () -> left = true);
   }
 
   /** Asks why the bench is to be stopped. */
   public void stop() {
-    if (!session.lesson().over()) {
-      asking =
-          new Asking(
-              new Question.Words(
-                  "Stop this bench",
-                  List.of(
-                      "To stop is always right. Take your hands off the truss rod nut and leave"
-                          + " everything as it is. The teacher sees the reason, and nobody's"
-                          + " name."),
-                  "Why? It may stay empty. Enter stops the bench.",
-                  "Enter stops the bench."),
-              session::stop);
-    }
+    asking = session.lesson().over() ? asking : Asking.whyToStop(session);
+  }
+
+  /** Whether it is asked why the bench is to be stopped. */
+  public boolean stopping() {
+    return asking != null && asking.stops();
   }
 
   @Override
-  public @Nullable Question question() {
-    return asking == null ? before() : asking.question();
+  public synchronized @Nullable Question question() {
+    return asking == null
+        ? before()
+        : asking.asked().with(stands.waits() ? GateWords.waiting(gate()) : List.of());
   }
 
   private @Nullable Question before() {
-    if (!told.isEmpty()) {
+    if (tells()) {
       return told.peek();
     }
     Question now = steps.question();
-    if (now == null && !(gate instanceof Gate.Open)) {
+    if (now == null && !(gate() instanceof Gate.Open)) {
       steps = steps();
       now = steps.question();
     }
     return now;
   }
 
+  /** Whether something is to be told; a stop, a hold and the lesson's end come before it. */
+  private boolean tells() {
+    return !told.isEmpty() && !stands.waits() && !(gate() instanceof Gate.Over);
+  }
+
   /**
-   * Does what a word of the lesson asks for; null where the line is no such word, or the answer to
-   * an open question.
+   * Does what a word of the lesson asks for; null where the line is no such word, or the reason of
+   * a stop.
    */
-  public @Nullable Taken word(String text) throws RefusedException, IOException {
-    List<String> said = asking == null ? BenchWords.take(session, text) : null;
-    return said == null ? null : new Taken("", said);
+  public synchronized @Nullable Taken word(String text) throws RefusedException, IOException {
+    List<String> said = stopping() ? null : BenchWords.take(session, text);
+    if (said == null) {
+      return null;
+    }
+    asking = null;
+    return new Taken("", said);
   }
 
   @Override
-  public Taken take(String text) throws RefusedException, IOException {
+  public synchronized Taken take(String text) throws RefusedException, IOException {
+    Taken word = word(text);
+    if (word != null) {
+      return word;
+    }
     if (asking != null) {
       asking.answered().with(text);
       asking = null;
       return Taken.SILENTLY;
     }
-    Taken word = word(text);
-    if (word != null) {
-      return word;
-    }
-    if (!told.isEmpty()) {
+    if (tells()) {
       told.remove();
       return Taken.SILENTLY;
     }
-    Taken taken = steps.take(text);
+    Taken taken = answered(text);
     if (!taken.told().isEmpty()) {
       told.add(new Question.Show(AskingAgain.TITLE, taken.told()));
     }
     return Taken.briefly(taken.brief());
   }
 
+  private Taken answered(String text) throws RefusedException, IOException {
+    try {
+      return steps.take(text);
+    } catch (NotUnderstoodException e) {
+      Question asked = steps.question();
+      throw secret() && asked != null ? Unquoted.of(e, text, asked) : e;
+    }
+  }
+
   @Override
-  public boolean back() {
+  public synchronized boolean back() {
     if (asking != null) {
       asking = null;
       return true;
     }
-    return told.isEmpty() && steps.back();
+    return !tells() && steps.back();
   }
 }

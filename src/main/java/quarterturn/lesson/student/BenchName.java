@@ -1,34 +1,90 @@
 package quarterturn.lesson.student;
 
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.store.WriterFile;
+import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Names;
 import quarterturn.session.Question;
 import quarterturn.unit.NotUnderstoodException;
 
-/** Asks what a bench that joins a lesson is called. */
-public final class BenchName implements Dialogue {
+/** Asks what a bench that joins a lesson is called, until the name is free, and opens its file. */
+public final class BenchName implements Dialogue, Closeable {
   private final Plan plan;
-  private @Nullable String name;
+  private final Path folder;
+  private final List<String> students;
+  private @Nullable WriterFile file;
+  private String called = "";
+
+  /** Why the name that was given can't be had, or empty. */
+  private String taken = "";
+
+  /** A name whose students the person was told of, and may mean all the same; or empty. */
+  private String shared = "";
 
   /**
-   * A dialogue that asks for the name only where none is given.
+   * A dialogue that asks for the name where none is given, or one that is taken.
    *
+   * @param students who are about to sit down
    * @throws NotUnderstoodException for a given name that is none, or that the plan leaves out
    */
-  public BenchName(Plan plan, @Nullable String given) {
+  public BenchName(Plan plan, Path folder, List<String> students, @Nullable String given)
+      throws IOException {
     this.plan = plan;
-    this.name = given == null ? null : checked(given);
+    this.folder = folder;
+    this.students = students;
+    if (given != null) {
+      String name = checked(given);
+      try {
+        open(name);
+      } catch (NotUnderstoodException e) {
+        taken = String.valueOf(e.getMessage());
+      }
+    }
   }
 
   private String checked(String typed) {
     String checked = Names.check("a bench", typed);
     setup(plan, checked);
     return checked;
+  }
+
+  /** Opens a bench's file where it is nobody else's. */
+  private void open(String name) throws IOException {
+    WriterFile opened;
+    try {
+      opened = WriterFile.of(folder, plan.lesson(), name, WriterLog.Part.BENCH);
+    } catch (WriterFile.InUse e) {
+      throw new NotUnderstoodException(
+          "Bench " + name + " is open in another window. Type another name.");
+    }
+    BenchLesson lesson = BenchLesson.of(name, plan.level(), opened.found().events());
+    boolean others =
+        !students.isEmpty()
+            && !lesson.students().isEmpty()
+            && Collections.disjoint(lesson.levels().keySet(), students);
+    if (others && !name.equals(shared)) {
+      opened.close();
+      shared = name;
+      throw new NotUnderstoodException(
+          "Bench "
+              + name
+              + " has students already: "
+              + String.join(", ", lesson.students())
+              + ". Type another name. To join them, type "
+              + name
+              + " once more.");
+    }
+    file = opened;
+    called = name;
   }
 
   /**
@@ -56,34 +112,49 @@ public final class BenchName implements Dialogue {
         .toList();
   }
 
-  /** The name, or null where none was given. */
-  public @Nullable String name() {
-    return name;
+  /** The name; empty where none was given. */
+  public String name() {
+    return called;
+  }
+
+  /** The file of the bench, to be closed with it; null where no name was given. */
+  public @Nullable WriterFile file() {
+    WriterFile opened = file;
+    file = null;
+    return opened;
   }
 
   @Override
   public @Nullable Question question() {
+    if (file != null) {
+      return null;
+    }
     List<String> benches = benches(plan);
     String choice =
         benches.isEmpty()
             ? "Each bench has a name of its own, for example left, or window-2."
             : "The benches are: " + String.join(", ", benches) + ".";
-    return name != null
-        ? null
-        : new Question.Words(
-            "",
-            List.of("Lesson: " + plan.title() + ".", choice),
-            "What is this bench called?",
-            "Type a name; quit leaves.");
+    return new Question.Words(
+        taken.isEmpty() ? "" : "A name is taken",
+        taken.isEmpty() ? List.of("Lesson: " + plan.title() + ".", choice) : List.of(taken, choice),
+        "What is this bench called?",
+        "Type a name; quit leaves.");
   }
 
   @Override
-  public Taken take(String text) {
+  public Taken take(String text) throws IOException {
     if (text.isBlank()) {
       throw new NotUnderstoodException("Type a name; quit leaves.");
     }
-    name = checked(text);
+    open(checked(text.strip()));
     return Taken.SILENTLY;
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (file != null) {
+      file.close();
+    }
   }
 
   /** The first line at a bench: the lesson, and whether it goes on. */

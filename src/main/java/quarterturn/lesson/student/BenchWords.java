@@ -34,6 +34,15 @@ public final class BenchWords {
   }
 
   /**
+   * Whether a line can't wait while the bench does: a stop always, and to leave where nothing was
+   * typed before it.
+   */
+  public static boolean urgent(String line, boolean afterOthers) {
+    String word = line.strip().toLowerCase(Locale.ROOT);
+    return word.matches("stop( .*)?") || (!afterOthers && word.matches("quit|exit"));
+  }
+
+  /**
    * Does what a line asks for, where it is one of the words of a bench.
    *
    * @return what is said to it, or null where the line is none of these words

@@ -107,8 +107,10 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
   private LessonEvent opened(boolean turn) {
     boolean number = false;
     boolean unasked = false;
+    String string = null;
     if (moment.prompt() instanceof Prompt.Measure measure) {
       number = !measure.quantity().bracket();
+      string = measure.string();
       // The air and what repeats teach nothing about this neck.
       unasked = moment.repeats() || !measure.quantity().onString();
     }
@@ -121,7 +123,8 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
         moment.before(),
         moment.step(),
         asked ? plan.questions().choose(moment.asks(), lesson.rounds(), moment.spot()) : null,
-        unasked ? true : null);
+        unasked ? true : null,
+        string);
   }
 
   /**

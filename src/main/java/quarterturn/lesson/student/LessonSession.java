@@ -4,7 +4,6 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -48,14 +47,12 @@ import quarterturn.unit.Bracket;
  * orders while another answers.
  */
 public final class LessonSession implements Bench, Closeable {
-  /** How long nothing is written before a bench notes that it is still there. */
-  private static final Duration TICK = Duration.ofMinutes(1);
-
   private final LessonBench file;
   private final Plan plan;
   private final Path folder;
   private final Clock clock;
   private final BenchSessions course;
+  private final Signing signing;
   private final List<Event> earlier = new ArrayList<>();
   private final List<Library> libraries = new ArrayList<>();
   private BenchSessions.Run run;
@@ -76,6 +73,7 @@ public final class LessonSession implements Bench, Closeable {
     this.folder = folder;
     this.clock = clock;
     this.course = course;
+    this.signing = new Signing(folder);
     this.run = course.open(0);
     libraries.add(run.library());
     while (run.asked() instanceof Prompt.Done && next()) {
@@ -151,6 +149,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** Takes the desks' orders, and says now and then that the bench is there. */
   public synchronized void look() throws RefusedException, IOException {
+    signing.look(lesson().bench(), time());
     try {
       Map<String, Long> now = LessonFolder.lengths(folder, lesson().bench());
       if (!now.equals(lengths)) {
@@ -166,10 +165,6 @@ public final class LessonSession implements Bench, Closeable {
             .filter(log -> log.header() != null && log.header().lesson().equals(plan.lesson()))
             .toList();
     file.take(ours, time());
-    Instant last = lesson().last();
-    if (last == null || Duration.between(last, time()).abs().compareTo(TICK) >= 0) {
-      file.record(new LessonEvent.Ticked(time()));
-    }
   }
 
   /** The questions to think about before the reading at hand; a turn's own is what is asked. */
@@ -407,6 +402,7 @@ public final class LessonSession implements Bench, Closeable {
   public synchronized void close() throws IOException {
     try (LessonBench lesson = file) {
       run.close();
+      signing.end(lesson.lesson().bench());
     }
   }
 }

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Acceptance;
@@ -40,17 +41,25 @@ public final class Desk implements Closeable {
   private final Following following;
   private final Clock clock;
   private final Sheets sheets;
+  private final Map<String, String> titles;
   private @Nullable Instant ending;
   private String sheetsAre = "";
   private List<WriterLog> logs = List.of();
   private Sight sight;
 
-  private Desk(Plan plan, Path folder, WriterFile file, Clock clock, Sheets sheets) {
+  private Desk(
+      Plan plan,
+      Path folder,
+      WriterFile file,
+      Clock clock,
+      Sheets sheets,
+      Map<String, String> titles) {
     this.plan = plan;
     this.file = file;
     this.following = new Following(folder);
     this.clock = clock;
     this.sheets = sheets;
+    this.titles = Map.copyOf(titles);
     this.sight = see();
   }
 
@@ -63,15 +72,17 @@ public final class Desk implements Closeable {
   /**
    * Opens a desk, for the first time or once more.
    *
+   * @param titles of the steps in words, by procedure and step
    * @throws NotUnderstoodException where it can't be called so
    * @throws IOException where it is open elsewhere, saying what to do
    */
-  public static Desk open(Path folder, String typed, Clock clock, Sheets sheets)
+  public static Desk open(
+      Path folder, String typed, Clock clock, Sheets sheets, Map<String, String> titles)
       throws IOException, UnreadableException {
     Plan plan = PlanFile.in(folder);
     String name = Names.check("a desk", typed);
     WriterFile file = WriterFile.of(folder, plan.lesson(), name, WriterLog.Part.BOARD);
-    return new Desk(plan, folder, file, clock, sheets);
+    return new Desk(plan, folder, file, clock, sheets, titles);
   }
 
   /** What the desk saw at its last look. */
@@ -91,14 +102,15 @@ public final class Desk implements Closeable {
 
   private Sight see() {
     Instant now = clock.instant();
-    Following.Known known = following.look(now);
+    Following.Known known = following.look(System.nanoTime());
     logs = known.logs();
     return new Sight(
         plan,
         file.writer(),
         now,
-        DeskView.of(plan, logs),
-        known.grown(),
+        DeskView.of(plan, logs, known.heard()),
+        known.heard(),
+        titles,
         known.notices(),
         sheetsAre);
   }

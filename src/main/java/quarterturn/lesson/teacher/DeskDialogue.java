@@ -14,7 +14,6 @@ import quarterturn.lesson.Value;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
-import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
@@ -39,14 +38,13 @@ public final class DeskDialogue implements Dialogue {
           "level ANNA own: sets how much ANNA is shown: worked, last-missing, two-missing or own."
               + " level RED ANNA own where two are called so.",
           "freeze ANNA: keeps ANNA's level from rising and falling. thaw ANNA: lets it again.",
-          "spread: predictions and readings of each step.",
+          "spread: predictions and readings, by string and in the order of time.",
           "missed RED: what comes back next time for those at RED; asks what to change.",
           "orders: what desks have ordered, and which bench has taken it.",
           "sheets: writes the sheets as things stand.",
           "end: ends the lesson; asks first, and writes the sheets.");
 
   private final Desk desk;
-  private final Dates dates;
   private final Question orders;
   private Sight shown;
   private List<String> said = List.of();
@@ -64,9 +62,8 @@ public final class DeskDialogue implements Dialogue {
     List<String> with(String typed) throws RefusedException, IOException;
   }
 
-  public DeskDialogue(Desk desk, Dates dates) {
+  public DeskDialogue(Desk desk) {
     this.desk = desk;
-    this.dates = dates;
     this.shown = desk.sight();
     this.orders =
         new Question.Words(
@@ -180,7 +177,7 @@ public final class DeskDialogue implements Dialogue {
   private List<String> show(List<DeskView.Row> rows, String bench) throws RefusedException {
     DeskView.Row one = bench.isEmpty() ? null : Called.bench(rows, bench).row();
     List<String> out = new ArrayList<>(news());
-    out.addAll(one == null ? show() : DeskLists.bench(shown, one, dates));
+    out.addAll(one == null ? show() : DeskLists.bench(shown, one));
     return out;
   }
 

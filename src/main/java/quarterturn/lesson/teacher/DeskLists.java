@@ -2,10 +2,9 @@ package quarterturn.lesson.teacher;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import quarterturn.lesson.Keep;
-import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
-import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
 /** What a desk lists where it is asked for, a paragraph each. */
@@ -25,10 +24,13 @@ public final class DeskLists {
   }
 
   /** The lines on one bench: when it was heard, what keeps it, and levels. */
-  public static List<String> bench(Sight sight, DeskView.Row row, Dates dates) {
+  public static List<String> bench(Sight sight, DeskView.Row row) {
     List<String> out = new ArrayList<>();
     out.add(DeskWords.sentence(sight, row));
-    out.add("Last news: " + DeskWords.heard(sight, row, dates) + ".");
+    String heard = sight.silent(row) ? "" : DeskWords.heard(sight, row);
+    if (!heard.isEmpty()) {
+      out.add(heard.substring(0, 1).toUpperCase(Locale.ROOT) + heard.substring(1) + ".");
+    }
     for (Keep keep : row.releases()) {
       boolean given = sight.pending(row, keep) != null;
       out.add("Kept by " + what(keep) + (given ? " (released, not seen yet)" : toRead(keep)) + ".");
@@ -53,13 +55,9 @@ public final class DeskLists {
     };
   }
 
-  /** The lines on each step, and under it on what was predicted and read. */
+  /** What was predicted and read, by string and in the order of time. */
   public static List<String> spread(Sight sight) {
-    List<String> out = new ArrayList<>();
-    for (StepSpread spread : sight.view().spreads()) {
-      out.add(Printable.of(spread.step()) + ":");
-      out.addAll(DeskWords.spread(spread));
-    }
+    List<String> out = ByString.lines(sight);
     return out.isEmpty() ? List.of("Nothing was predicted or read yet.") : out;
   }
 

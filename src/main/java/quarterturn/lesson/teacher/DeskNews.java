@@ -19,7 +19,13 @@ public final class DeskNews {
     List<String> calm = new ArrayList<>();
     for (DeskView.Row row : after.view().rows()) {
       boolean stopped = row.waiting().kind() == Waiting.Kind.STOPPED;
-      (stopped ? out : calm).addAll(row(before.row(row.bench().bench()), after, row));
+      DeskView.Row was = before.row(row.bench().bench());
+      (stopped ? out : calm).addAll(row(was, after, row));
+      if (was != null && before.silent(was) != after.silent(row)) {
+        out.add(
+            Called.name(row)
+                + (after.silent(row) ? " is not heard of: look there." : " is heard of again."));
+      }
     }
     if (!after.sheets().equals(before.sheets())) {
       out.add(after.sheets());

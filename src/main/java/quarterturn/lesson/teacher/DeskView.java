@@ -34,11 +34,9 @@ public record DeskView(List<Row> rows, List<StepSpread> spreads, List<Given> giv
   /**
    * A bench as a desk shows it.
    *
-   * @param heard when it last wrote something, by its own clock, or null
    * @param releases what the desk may let go on, stops first; the value is to be read back
    */
-  public record Row(
-      BenchLesson bench, Waiting waiting, @Nullable Instant heard, List<Keep> releases) {}
+  public record Row(BenchLesson bench, Waiting waiting, List<Keep> releases) {}
 
   /**
    * An order and what the benches said to it, in words.
@@ -47,17 +45,23 @@ public record DeskView(List<Row> rows, List<StepSpread> spreads, List<Given> giv
    */
   public record Given(Ref ref, Order order, Map<String, String> answers) {}
 
+  /** The view of one lesson, as its files alone tell it. */
+  public static DeskView of(Plan plan, List<WriterLog> logs) {
+    return of(plan, logs, Map.of());
+  }
+
   /**
    * The view of one lesson.
    *
    * @param logs all files at hand; those of other lessons are passed over
+   * @param heard when each bench was last heard of
    */
-  public static DeskView of(Plan plan, List<WriterLog> logs) {
+  static DeskView of(Plan plan, List<WriterLog> logs, Map<String, Heard> heard) {
     List<WriterLog> of = of(plan.lesson(), logs);
     List<WriterLog> benches = benches(plan, logs);
     List<BenchLesson> lessons =
         benches.stream().map(l -> BenchLesson.of(writer(l), plan.level(), l.events())).toList();
-    return new DeskView(rows(lessons), StepSpread.of(lessons), given(of, benches));
+    return new DeskView(rows(lessons, heard), StepSpread.of(lessons), given(of, benches));
   }
 
   private static List<WriterLog> of(String lesson, List<WriterLog> logs) {
@@ -78,14 +82,23 @@ public record DeskView(List<Row> rows, List<StepSpread> spreads, List<Given> giv
     return log.header() == null ? "" : log.header().writer();
   }
 
-  private static List<Row> rows(List<BenchLesson> lessons) {
+  private static List<Row> rows(List<BenchLesson> lessons, Map<String, Heard> heard) {
     return lessons.stream()
-        .map(l -> new Row(l, Waiting.of(l), l.last(), l.over() ? List.of() : l.keptBy()))
+        .map(
+            l ->
+                new Row(
+                    l,
+                    Waiting.of(l, clock(heard.get(l.bench()))),
+                    l.over() ? List.of() : l.keptBy()))
         .sorted(
             Comparator.comparing((Row row) -> row.waiting().kind())
                 .thenComparing(row -> row.waiting().howLong(), Comparator.reverseOrder())
                 .thenComparing(row -> row.bench().bench()))
         .toList();
+  }
+
+  private static @Nullable Instant clock(@Nullable Heard heard) {
+    return heard == null ? null : heard.clock();
   }
 
   private static List<Given> given(List<WriterLog> all, List<WriterLog> benches) {

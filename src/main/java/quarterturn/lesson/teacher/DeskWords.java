@@ -1,7 +1,6 @@
 package quarterturn.lesson.teacher;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +24,8 @@ import quarterturn.unit.Turn;
 
 /** The words of a desk, for every face. The value to be read back is never among them. */
 public final class DeskWords {
+  private static final int LONGEST_NAME = 50;
+
   private DeskWords() {}
 
   /** The students of a bench, "Ana, Ben", or that nobody is there. */
@@ -36,13 +37,16 @@ public final class DeskWords {
     return names.stream().map(Printable::of).collect(Collectors.joining(", "));
   }
 
-  /** Where a bench is, "Measure, relief/read", or that it has not begun. */
-  public static String where(BenchLesson bench) {
-    return bench.spot() == null ? "not begun" : where(bench.spot());
-  }
-
-  static String where(Spot spot) {
-    return Printable.of(spot.part() + ", " + spot.key());
+  /** Where a bench is, "Measure: relief on the lowest string", or that it has not begun. */
+  public static String where(Sight sight, BenchLesson bench) {
+    Spot spot = bench.spot();
+    if (spot == null) {
+      return "not begun";
+    }
+    String what = sight.what(spot.key());
+    // What is long, or has values of its own, is no name of a step.
+    boolean named = what.length() <= LONGEST_NAME && !what.contains("...");
+    return Printable.of(named ? spot.part() + ": " + what : spot.part());
   }
 
   /** How a bench stands: "STOPPED: It creaked", "waits for predictions of Ben", "works". */
@@ -61,16 +65,22 @@ public final class DeskWords {
     };
   }
 
-  /** When a bench was last heard of, by this desk's clock and by the bench's own clock. */
-  public static String heard(Sight sight, DeskView.Row row, Dates dates) {
-    Instant grown = sight.grown().get(row.bench().bench());
-    String here = grown == null ? "nothing new since this desk opened" : ago(grown, sight.now());
-    return row.heard() == null ? here : here + "; its clock showed " + dates.clock(row.heard());
+  /** When a bench was last heard of; empty where its lesson is over. */
+  public static String heard(Sight sight, DeskView.Row row) {
+    Heard heard = sight.heard().get(row.bench().bench());
+    if (heard == null || row.bench().over()) {
+      return "";
+    }
+    String lasting = lasting(heard.ago());
+    if (!heard.ever()) {
+      return heard.silent() ? "not heard of since this desk opened" : "";
+    }
+    return heard.silent() ? "not heard of for " + lasting : "heard " + lasting + " ago";
   }
 
-  private static String ago(Instant grown, Instant now) {
-    long seconds = Math.max(0, Duration.between(grown, now).toSeconds());
-    return seconds < 60 ? "heard " + seconds + " s ago" : "heard " + seconds / 60 + " min ago";
+  private static String lasting(Duration time) {
+    long seconds = Math.max(0, time.toSeconds());
+    return seconds < 60 ? seconds + " s" : seconds / 60 + " min";
   }
 
   /** How a bench stands, and for how long. */
@@ -96,8 +106,9 @@ public final class DeskWords {
 
   /** One bench in a sentence. */
   public static String sentence(Sight sight, DeskView.Row row) {
-    String at = " (" + who(row.bench()) + "; " + where(row.bench()) + "): ";
-    return Called.name(row) + at + standsFor(sight, row) + ".";
+    String at = " (" + who(row.bench()) + "; " + where(sight, row.bench()) + "): ";
+    String silent = sight.silent(row) ? "; " + heard(sight, row) : "";
+    return Called.name(row) + at + standsFor(sight, row) + silent + ".";
   }
 
   /** Where each student of a bench stands. */
@@ -247,8 +258,10 @@ public final class DeskWords {
     String benches = rows.size() + (rows.size() == 1 ? " bench" : " benches");
     String stops = stopped == 0 ? "" : ", " + stopped + " stopped";
     String holds = held == 0 ? "" : ", " + held + (held == 1 ? " waits" : " wait") + " for you";
+    long silent = rows.stream().filter(sight::silent).count();
+    String unheard = silent == 0 ? "" : ", " + silent + " not heard of";
     String over = sight.over() ? ", the lesson is over" : sight.ended() ? ", ending" : "";
-    return benches + stops + holds + over;
+    return benches + stops + holds + unheard + over;
   }
 
   private static long count(List<DeskView.Row> rows, Waiting.Kind kind) {

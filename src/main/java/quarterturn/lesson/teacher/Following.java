@@ -2,7 +2,7 @@ package quarterturn.lesson.teacher;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.Sign;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
@@ -23,9 +24,11 @@ import quarterturn.unit.Printable;
 final class Following {
   private final Path folder;
   private final Map<String, WriterLog> known = new TreeMap<>();
-  private final Map<String, Instant> grown = new HashMap<>();
+  private final Map<String, Sign> signs = new HashMap<>();
+  private final Map<String, Long> heard = new HashMap<>();
   private Set<String> halves = Set.of();
   private boolean begun;
+  private long opened;
 
   Following(Path folder) {
     this.folder = folder;
@@ -34,13 +37,17 @@ final class Following {
   /**
    * What is known of a folder after a look.
    *
-   * @param grown when a file was seen to grow, by the follower's clock; no entry where it has not
-   *     grown since the first look
+   * @param heard when each writer's file was last seen to grow, or its sign of life to change
    */
-  record Known(List<WriterLog> logs, Map<String, Instant> grown, List<String> notices) {}
+  record Known(List<WriterLog> logs, Map<String, Heard> heard, List<String> notices) {}
 
-  /** Looks at the folder and reads what can be read now. */
-  Known look(Instant now) {
+  /**
+   * Looks at the folder and reads what can be read now.
+   *
+   * @param now in nanoseconds of a clock that only goes forward
+   */
+  Known look(long now) {
+    opened = begun ? opened : now;
     List<String> notices = new ArrayList<>();
     try {
       LessonFolder.Contents contents = LessonFolder.read(folder);
@@ -53,13 +60,25 @@ final class Following {
       }
       known.forEach((writer, log) -> notices.addAll(missed(writer, log, read.get(writer))));
       read.forEach((writer, log) -> take(writer, log, now));
+      Sign.in(folder).forEach((writer, sign) -> take(writer, sign, now));
       begun = true;
     } catch (IOException e) {
       String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
       notices.add(
           "The folder can't be read right now (" + Printable.of(why) + "); it is tried again.");
     }
-    return new Known(List.copyOf(known.values()), Map.copyOf(grown), notices);
+    return new Known(List.copyOf(known.values()), heard(now), notices);
+  }
+
+  private Map<String, Heard> heard(long now) {
+    Map<String, Heard> out = new HashMap<>();
+    for (String writer : known.keySet()) {
+      Long at = heard.get(writer);
+      Sign sign = signs.get(writer);
+      Duration ago = Duration.ofNanos(now - (at == null ? opened : at));
+      out.put(writer, new Heard(ago, at != null, sign == null ? null : sign.at()));
+    }
+    return out;
   }
 
   /**
@@ -88,11 +107,18 @@ final class Following {
         : List.of();
   }
 
-  private void take(String writer, WriterLog log, Instant now) {
+  private void take(String writer, Sign sign, long now) {
+    Sign before = signs.put(writer, sign);
+    if (begun && !sign.equals(before)) {
+      heard.put(writer, now);
+    }
+  }
+
+  private void take(String writer, WriterLog log, long now) {
     WriterLog before = known.get(writer);
     int events = before == null ? -1 : before.events().size();
     if (log.events().size() > events && begun) {
-      grown.put(writer, now);
+      heard.put(writer, now);
     }
     if (log.events().size() >= events) {
       known.put(writer, log);

@@ -14,7 +14,8 @@ import quarterturn.lesson.Plan;
  *
  * @param desk its name
  * @param now by the desk's clock
- * @param grown when this desk saw a bench's file grow, by its own clock; no two clocks are compared
+ * @param heard when this desk last heard of each bench; no two clocks are compared
+ * @param titles of the steps in words, by procedure and step
  * @param notices what is wrong with files right now
  * @param sheets where the sheets are, or why they could not be written; empty before
  */
@@ -23,7 +24,8 @@ public record Sight(
     String desk,
     Instant now,
     DeskView view,
-    Map<String, Instant> grown,
+    Map<String, Heard> heard,
+    Map<String, String> titles,
     List<String> notices,
     String sheets) {
   /** The row of a bench, or null. */
@@ -32,6 +34,18 @@ public record Sight(
         .filter(r -> r.bench().bench().equals(bench))
         .findFirst()
         .orElse(null);
+  }
+
+  /** What is done at a step, in words: "relief on the lowest string". */
+  String what(String key) {
+    String title = titles.getOrDefault(key, key.replace("/", ": ").replace('-', ' '));
+    return title.substring(title.indexOf(": ") + 2);
+  }
+
+  /** Whether nothing was heard of a bench for long, though its lesson is not over. */
+  public boolean silent(DeskView.Row row) {
+    Heard last = heard.get(row.bench().bench());
+    return last != null && last.silent() && !row.bench().over();
   }
 
   /** Whether a desk has ended the lesson. */

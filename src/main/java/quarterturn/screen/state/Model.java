@@ -37,6 +37,29 @@ public record Model(
         prompt, overview, standing, now, Draft.of(prompt), Layer.NONE, 0, 0, 1, false, false, "");
   }
 
+  /** The model for a prompt that is put anew: what was begun at the same prompt stays. */
+  public Model goingOn(Model anew) {
+    boolean same =
+        prompt.getClass() == anew.prompt.getClass()
+            && prompt.said().procedure().equals(anew.prompt.said().procedure())
+            && prompt.said().step().equals(anew.prompt.said().step());
+    return !same
+        ? anew
+        : new Model(
+            anew.prompt,
+            anew.overview,
+            anew.standing,
+            anew.now,
+            draft,
+            layer,
+            scroll,
+            beneath,
+            page,
+            more,
+            byHand,
+            message);
+  }
+
   public Model with(Draft next) {
     return new Model(
         prompt, overview, standing, now, next, layer, scroll, beneath, page, more, false, "");

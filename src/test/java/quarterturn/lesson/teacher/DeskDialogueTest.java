@@ -22,7 +22,6 @@ import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
-import quarterturn.unit.Dates;
 
 /** A teacher's orders on an invented lesson, and what is asked of them. */
 class DeskDialogueTest {
@@ -34,14 +33,15 @@ class DeskDialogueTest {
 
   private Desk desk(String name) throws Exception {
     Clock clock = Clock.fixed(InventedLesson.NOW, ZoneOffset.UTC);
-    return Desk.open(folder, name, clock, (plan, logs) -> Path.of("sheets-desk"));
+    return Desk.open(
+        folder, name, clock, (plan, logs) -> Path.of("sheets-desk"), InventedLesson.TITLES);
   }
 
   @BeforeEach
   void open() throws Exception {
     InventedLesson.write(folder);
     opened = desk("desk");
-    begun = new DeskDialogue(opened, new Dates(ZoneOffset.UTC));
+    begun = new DeskDialogue(opened);
   }
 
   @AfterEach

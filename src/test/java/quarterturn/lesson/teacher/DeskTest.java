@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,7 +72,8 @@ class DeskTest {
           Path path = Path.of("sheets-" + (written.size() + 1));
           written.add(path);
           return path;
-        });
+        },
+        InventedLesson.TITLES);
   }
 
   private Desk open(String name) throws Exception {
@@ -118,7 +120,7 @@ class DeskTest {
     InventedLesson.write(apart);
     Clock behind = Clock.offset(watch, Duration.ofMinutes(-10));
     try (Desk one = open("one");
-        Desk two = Desk.open(apart, "two", behind, (plan, logs) -> apart)) {
+        Desk two = Desk.open(apart, "two", behind, (plan, logs) -> apart, Map.of())) {
       one.release("red", "tighten 1/8", one.sight());
       two.release("red", "tighten 1/8", two.sight());
       Files.copy(apart.resolve("two.jsonl"), folder.resolve("two.jsonl"));
@@ -287,7 +289,8 @@ class DeskTest {
             watch,
             (plan, logs) -> {
               throw new IOException("no room");
-            })) {
+            },
+            InventedLesson.TITLES)) {
       assertThat(desk.sheets()).contains("could not be written (no room)");
     }
   }

@@ -14,7 +14,6 @@ import quarterturn.lesson.Refusal;
 import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.WriterLog;
-import quarterturn.report.Told;
 
 class DeskWordsTest {
   private static final Instant AT = InventedLesson.NOW;
@@ -34,12 +33,15 @@ class DeskWordsTest {
   @Test
   void aBenchInASentence() {
     assertThat(DeskWords.sentence(SIGHT, row(SIGHT, "blue")))
-        .isEqualTo("Blue (Cleo; The turn, relief/slacken): STOPPED: It creaked, for 1 minute.");
+        .isEqualTo(
+            "Blue (Cleo; The turn: slacken the strings): STOPPED: It creaked, for 1 minute;"
+                + " not heard of for 2 min.");
     assertThat(DeskWords.sentence(SIGHT, row(SIGHT, "green")))
         .isEqualTo(
-            "Green (Dov, Eda, Fin; Measure, relief/read): waits for reasons of Eda, Fin, for 2"
-                + " minutes.");
-    assertThat(DeskWords.summary(SIGHT)).isEqualTo("3 benches, 1 stopped, 1 waits for you");
+            "Green (Dov, Eda, Fin; Measure: relief on the lowest string): waits for reasons of Eda, Fin, for 2"
+                + " minutes; not heard of since this desk opened.");
+    assertThat(DeskWords.summary(SIGHT))
+        .isEqualTo("3 benches, 1 stopped, 1 waits for you, 2 not heard of");
   }
 
   @Test
@@ -52,10 +54,10 @@ class DeskWordsTest {
 
   @Test
   void whenABenchWasHeardOf() {
-    assertThat(DeskWords.heard(SIGHT, row(SIGHT, "red"), Told.DATES))
-        .isEqualTo("heard 4 s ago; its clock showed 08:59");
-    assertThat(DeskWords.heard(SIGHT, row(SIGHT, "blue"), Told.DATES))
-        .isEqualTo("nothing new since this desk opened; its clock showed 09:04");
+    assertThat(DeskWords.heard(SIGHT, row(SIGHT, "red"))).isEqualTo("heard 4 s ago");
+    assertThat(DeskWords.heard(SIGHT, row(SIGHT, "blue"))).isEqualTo("not heard of for 2 min");
+    assertThat(DeskWords.heard(SIGHT, row(SIGHT, "green")))
+        .isEqualTo("not heard of since this desk opened");
   }
 
   @Test
@@ -89,7 +91,7 @@ class DeskWordsTest {
         .containsExactly(
             "Red was let go on by annex just before. Your release came second and changes"
                 + " nothing.",
-            "Red goes on. Red (Ana, Ben; The turn, relief/turn): works.")
+            "Red goes on. Red (Ana, Ben; The turn: the turn of the rod): works.")
         .inOrder();
   }
 
@@ -131,7 +133,9 @@ class DeskWordsTest {
             "desk: end the lesson (all not seen yet)")
         .inOrder();
     assertThat(DeskWords.sentence(sight, row(sight, "blue")))
-        .endsWith("STOPPED: It creaked, for 1 minute (released; it has not looked yet).");
+        .endsWith(
+            "STOPPED: It creaked, for 1 minute (released; it has not looked yet); not heard of for"
+                + " 2 min.");
     assertThat(sight.ended()).isTrue();
     assertThat(sight.over()).isFalse();
   }

@@ -5,18 +5,22 @@ import static com.google.common.truth.Truth.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.store.Sign;
 import quarterturn.lesson.student.LessonBench;
 
 class FollowingTest {
-  private static final Instant NOW = InventedLesson.NOW;
+  private static final long NOW = 5_000_000_000L;
+  private static final long SECOND = 1_000_000_000L;
 
   @TempDir Path folder;
 
@@ -45,12 +49,12 @@ class FollowingTest {
       Following.Known half = late.look(NOW);
       assertThat(events(half, "red")).isEqualTo(all - 1);
       assertThat(half.notices()).isEmpty();
-      assertThat(String.join("", late.look(NOW.plusSeconds(1)).notices())).contains("red");
+      assertThat(String.join("", late.look(NOW + SECOND).notices())).contains("red");
       Files.write(red, whole);
-      Following.Known then = late.look(NOW.plusSeconds(2));
+      Following.Known then = late.look(NOW + 2 * SECOND);
       assertThat(events(then, "red")).isEqualTo(all);
       assertThat(then.notices()).isEmpty();
-      assertThat(then.grown()).containsExactly("red", NOW.plusSeconds(2));
+      assertThat(heard(then, "red")).isEqualTo(Duration.ZERO);
     }
   }
 
@@ -72,7 +76,7 @@ class FollowingTest {
     assertThat(events(shorter, "green")).isEqualTo(lines.size() - 1);
     assertThat(shorter.notices())
         .containsExactly("green.jsonl is shorter than it was; what was seen of it stands here.");
-    assertThat(shorter.grown()).isEmpty();
+    assertThat(shorter.heard().values().stream().filter(Heard::ever)).isEmpty();
   }
 
   @Test
@@ -88,15 +92,42 @@ class FollowingTest {
     assertThat(following.look(NOW).notices()).isEmpty();
   }
 
+  private static Duration heard(Following.Known known, String bench) {
+    Heard heard = Objects.requireNonNull(known.heard().get(bench));
+    assertThat(heard.ever()).isTrue();
+    return heard.ago();
+  }
+
   @Test
   void aFileThatGrewIsHeardOfByTheFollowersOwnClock() throws Exception {
     Following following = new Following(folder);
-    assertThat(following.look(NOW).grown()).isEmpty();
+    following.look(NOW);
     try (LessonBench red = InventedLesson.bench(folder, "red")) {
-      red.record(new LessonEvent.Ticked(NOW.minusSeconds(600)));
+      red.record(new LessonEvent.Ticked(InventedLesson.NOW.minusSeconds(600)));
     }
-    Instant later = NOW.plusSeconds(1);
-    assertThat(following.look(later).grown()).containsExactly("red", later);
-    assertThat(following.look(later.plusSeconds(9)).grown()).containsExactly("red", later);
+    assertThat(heard(following.look(NOW + SECOND), "red")).isEqualTo(Duration.ZERO);
+    assertThat(heard(following.look(NOW + 10 * SECOND), "red")).isEqualTo(Duration.ofSeconds(9));
+    assertThat(following.look(NOW + 10 * SECOND).heard().get("blue"))
+        .isEqualTo(new Heard(Duration.ofSeconds(10), false, null));
+  }
+
+  /** The bench's clock is a day behind. */
+  @Test
+  void aSignOfLifeIsHeardOfWhenItsTextChanges() throws Exception {
+    Instant theirs = InventedLesson.NOW.minusSeconds(86_400);
+    new Sign(1, theirs).write(folder, "red");
+    Following following = new Following(folder);
+    following.look(NOW);
+    assertThat(Objects.requireNonNull(following.look(NOW + SECOND).heard().get("red")).ever())
+        .isFalse();
+    new Sign(2, theirs.plusSeconds(10)).write(folder, "red");
+    assertThat(heard(following.look(NOW + 2 * SECOND), "red")).isEqualTo(Duration.ZERO);
+    Files.writeString(folder.resolve("red.sign"), "3 20");
+    assertThat(heard(following.look(NOW + 12 * SECOND), "red")).isEqualTo(Duration.ofSeconds(10));
+    Sign.remove(folder, "red");
+    Following.Known gone = following.look(NOW + 40 * SECOND);
+    assertThat(heard(gone, "red")).isEqualTo(Duration.ofSeconds(38));
+    assertThat(Objects.requireNonNull(gone.heard().get("red")).clock())
+        .isEqualTo(theirs.plusSeconds(10));
   }
 }
