@@ -15,7 +15,7 @@ import quarterturn.report.InstrumentPages;
 import quarterturn.report.SessionList;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Instrument;
-import quarterturn.session.store.ForgetDialogue;
+import quarterturn.session.YesOrNo;
 import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
 
@@ -76,15 +76,28 @@ final class InstrumentCommand extends Timed implements Runnable {
       throws IOException, InterruptedException {
     Store store = where.store();
     Instrument instrument = store.instrument(name);
-    ForgetDialogue dialogue = new ForgetDialogue(instrument);
-    if (dialogue.known().isEmpty()) {
+    String known = instrument.job().known();
+    if (known.isEmpty()) {
       return print(List.of(instrument.name() + " has no ticket and no customer on record."));
     }
+    YesOrNo dialogue =
+        new YesOrNo(
+            "Forget whose " + instrument.name() + " is?",
+            List.of(
+                "This is removed from its file: " + known + ".",
+                "The instrument, its sessions and its turns stay."),
+            "Forget it?",
+            "Keep it",
+            "Forget it");
     try (Face face = Faces.asking(false, clock.getZone())) {
       Dialogue.End end = face.ask(dialogue);
-      if (end == Dialogue.End.ANSWERED && dialogue.sure()) {
+      if (end == Dialogue.End.ANSWERED && dialogue.yes()) {
         store.replace(instrument.forgotten());
-        face.tell(dialogue.done());
+        face.tell(
+            List.of(
+                "Removed from " + instrument.name() + ": " + known + ".",
+                "The instrument, its sessions and its turns stay, and so does what was typed in them.",
+                "A sheet that was exported before still has the ticket."));
       }
       return end.status();
     }

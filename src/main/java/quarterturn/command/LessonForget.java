@@ -9,7 +9,6 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import quarterturn.lesson.Plan;
-import quarterturn.lesson.store.StrikeDialogue;
 import quarterturn.lesson.store.Striking;
 import quarterturn.lesson.teacher.SaddleSteps;
 import quarterturn.procedure.UnreadableException;
@@ -17,6 +16,7 @@ import quarterturn.report.lesson.LessonFormat;
 import quarterturn.report.lesson.LessonSheets;
 import quarterturn.report.lesson.SheetFolder;
 import quarterturn.session.Dialogue;
+import quarterturn.session.YesOrNo;
 import quarterturn.unit.Counted;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
@@ -38,14 +38,31 @@ final class LessonForget extends Placed {
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
     Striking striking = Striking.of(folder, student, clock.instant());
-    StrikeDialogue dialogue = new StrikeDialogue(student, striking);
+    YesOrNo dialogue = sure(striking);
     try (Face face = Faces.asking(false, clock.getZone())) {
       Dialogue.End end = face.ask(dialogue);
       if (end == Dialogue.End.ANSWERED) {
-        face.tell(dialogue.sure() ? strike(striking) : List.of("The name stays."));
+        face.tell(dialogue.yes() ? strike(striking) : List.of("The name stays."));
       }
       return end.status();
     }
+  }
+
+  private YesOrNo sure(Striking striking) {
+    String name = Printable.of(student);
+    String instead =
+        striking.came()
+            ? "In its place stands: " + striking.shown() + "."
+            : name + " was expected and never came.";
+    return new YesOrNo(
+        "Strike the name " + name + "?",
+        List.of(
+            instead + " What was done and said stays.",
+            Counted.of(striking.files(), "file")
+                + " and all sheets in this folder are written anew. It can't be taken back."),
+        "Strike it?",
+        "Keep the name",
+        "Strike it");
   }
 
   private List<String> strike(Striking striking) throws IOException, UnreadableException {

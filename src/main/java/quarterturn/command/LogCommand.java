@@ -25,8 +25,9 @@ import quarterturn.report.sheet.SheetFile;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Event;
+import quarterturn.session.YesOrNo;
 import quarterturn.session.journal.Journal;
-import quarterturn.session.store.DiscardDialogue;
+import quarterturn.session.store.HomePages;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.Work;
@@ -165,10 +166,10 @@ final class LogCommand extends Timed implements Runnable {
   int discard(@Mixin Where where, @Parameters(paramLabel = "SESSION") String session)
       throws IOException, UnreadableException, InterruptedException {
     Sessions sessions = where.sessions(clock);
-    DiscardDialogue dialogue = new DiscardDialogue(session, sessions.standing(session));
+    YesOrNo dialogue = HomePages.discarding(session, sessions.standing(session));
     try (Face face = Faces.asking(false, clock.getZone())) {
       Dialogue.End end = face.ask(dialogue);
-      if (end == Dialogue.End.ANSWERED && dialogue.sure()) {
+      if (end == Dialogue.End.ANSWERED && dialogue.yes()) {
         face.tell(List.of("Discarded: " + session + ". Left: " + sessions.discard(session) + "."));
       }
       return end.status();

@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Radius;
 import quarterturn.craft.StringGauge;
@@ -98,6 +100,15 @@ public record Instrument(
       customer = said(customer);
       line("the ticket", ticket);
       line("the customer", customer);
+    }
+
+    /** What was said, such as "ticket 4711, customer Ana"; empty where nothing was. */
+    public String known() {
+      return Stream.of(
+              ticket == null ? "" : "ticket " + ticket,
+              customer == null ? "" : "customer " + customer)
+          .filter(one -> !one.isEmpty())
+          .collect(Collectors.joining(", "));
     }
 
     private static @Nullable String said(@Nullable String text) {

@@ -94,9 +94,8 @@ public final class DemoCourse implements BenchSessions {
   /** Lets a bench go on, as a teacher would. */
   public static void release(LessonSession session, Path folder) throws Exception {
     Keep keep = session.lesson().keptBy().get(0);
-    WriterLog.Header header =
-        new WriterLog.Header(session.plan().lesson(), "desk", WriterLog.Part.BOARD);
-    try (WriterFile file = WriterFile.create(folder, header)) {
+    String lesson = session.plan().lesson();
+    try (WriterFile file = WriterFile.of(folder, lesson, "desk", WriterLog.Part.BOARD)) {
       Order order = new Order.Release(keep.ref(), keep.value());
       file.append(List.of(new LessonEvent.Ordered(T, "left", order)));
     }

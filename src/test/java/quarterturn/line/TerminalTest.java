@@ -77,7 +77,6 @@ class TerminalTest {
       session.until("Enter alone does not.").until("> ").type("und\t\r");
       session.until("Where is the rod nut?").until("> ").type("sou\t\r");
       session.until("Taken: In the sound hole").until("> ").type("quit\r");
-      session.until("If you leave now").until("> ").type("yes\r");
       session.until("answers: 3, left: true").until("children: 0");
       assertThat(session.status()).isEqualTo(0);
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.line.Invented;
 import quarterturn.line.ScriptedBench;
+import quarterturn.procedure.Recorded;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
@@ -161,6 +162,15 @@ class ScriptAnswerTest {
         .containsExactly(new Answer.Confirmed(), new Answer.Correct())
         .inOrder();
     refuses(Invented.tell(), "{\"answer\":\"correct\"}", "no answer to take back");
+  }
+
+  @Test
+  void whatIsNotAsRecordedIsSaidAtAnyPrompt() {
+    takes(
+        Invented.tell(),
+        "{\"differs\":\"rod-place\",\"answer\":\"body-end\"}",
+        new Answer.Differs(Recorded.ROD_PLACE, "body-end"));
+    refuses(Invented.tell(), "{\"differs\":\"paint\",\"answer\":\"red\"}", "is not on record");
   }
 
   private static String turned(String amount) {

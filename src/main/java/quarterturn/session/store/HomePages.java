@@ -10,12 +10,13 @@ import quarterturn.procedure.Guide;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Question;
+import quarterturn.session.YesOrNo;
 import quarterturn.session.store.HomeDialogue.Choice;
 import quarterturn.session.store.HomeDialogue.Further;
 import quarterturn.session.store.HomeDialogue.Item;
 
 /** The pages of the home view: what each of them lists. */
-final class HomePages {
+public final class HomePages {
   static final String DISCARD = "discard";
 
   private static final List<String> GREETING =
@@ -238,9 +239,26 @@ final class HomePages {
     return page("Discard a session", List.of(), "Which one?", items);
   }
 
-  /** The last question before a session is discarded. */
+  /**
+   * Asks once before a session is discarded.
+   *
+   * @param standing the state that the session left its instrument in
+   */
+  public static YesOrNo discarding(String session, String standing) {
+    return new YesOrNo(
+        "Discard " + session + "?",
+        List.of(
+            "The instrument stays as it is now: " + standing + ".",
+            "The session is kept and marked as discarded. You can't go on with it. What was turned"
+                + " in it still counts, and a stop still holds."),
+        "Discard it?",
+        "Keep it as it is",
+        "Discard it");
+  }
+
+  /** The last question before a session is discarded, as a page of home. */
   static Page sure(String session, String standing) {
-    Question.Choose asked = DiscardDialogue.question(session, standing);
+    Question.Choose asked = discarding(session, standing).asked();
     List<Item> items =
         List.of(
             new Item(asked.options().get(0), new Further.Back()),
