@@ -73,12 +73,12 @@ class RandomLinesTest {
           "deg");
 
   @Test
-  void twentyFiveThousandLines() {
+  void thirtyFiveThousandLines() {
     Random random = new Random(20_270_301);
     Count count = new Count();
     int accepted = 0;
     int sessions = 0;
-    while (count.lines < 25_000) {
+    while (count.lines < 35_000) {
       ScriptedBench bench = new ScriptedBench(prompts(random));
       StringWriter out = new StringWriter();
       PrintWriter writer = new PrintWriter(out);
