@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.quick.QuickLine;
 import quarterturn.session.Prompt;
 
 /**
@@ -56,6 +57,7 @@ final class AnswerHelp {
     }
     if (ahead && technician) {
       lines.add("Several with ; between them: answers to this and to what is asked after it.");
+      lines.add("Names of readings, and in short: " + String.join(", ", QuickLine.shown()) + ".");
       lines.add("drop relief: forgets what was typed under that name. A later value replaces it.");
     }
     lines.add("why: the reason for this step.");

@@ -18,17 +18,17 @@ final class BriefLines {
    * The lines of a prompt.
    *
    * @param part the part that was last named; another one is named anew
-   * @param noted the notes that were printed before
+   * @param before what was printed before
    */
   static List<String> of(
-      Prompt prompt, Overview overview, Instant now, Dates dates, String part, List<String> noted) {
+      Prompt prompt, Overview overview, Instant now, Dates dates, String part, Printed before) {
     List<String> lines = new ArrayList<>();
     lines.add("");
     if (!prompt.ended() && !part.equals(prompt.said().part())) {
       lines.add(overview.place() + ".");
     }
-    lines.addAll(PromptLines.warned(prompt));
-    lines.addAll(PromptLines.told(prompt, noted));
+    lines.addAll(PromptLines.warned(prompt, before));
+    lines.addAll(PromptLines.told(prompt, before));
     lines.addAll(
         prompt.match(
             new Prompt.Cases<>(

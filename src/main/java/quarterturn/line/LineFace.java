@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.line.LineSource.ChangedException;
 import quarterturn.line.LineSource.StopKeyException;
+import quarterturn.procedure.Hazard;
 import quarterturn.procedure.condition.Role;
 import quarterturn.quick.Mistyped;
 import quarterturn.quick.Part;
@@ -37,6 +38,9 @@ public final class LineFace {
   private final Between between;
 
   private final TypedAhead ahead;
+
+  /** The hazards of the page that was printed last. */
+  private List<Hazard> accepted = List.of();
 
   /** The notes printed in that part. */
   private final Set<String> noted = new HashSet<>();
@@ -126,7 +130,11 @@ public final class LineFace {
       refused |= ahead.wasRefused();
       if (refused && in.scriptLine() > 0 && between.ahead()) {
         paper.say("The script ends at its line " + in.scriptLine() + ", " + quoted(typed) + ".");
-        leave();
+        if (prompt.ended()) {
+          show(prompt);
+        } else {
+          leave();
+        }
         return ExitStatus.FAILED;
       }
       if (show) {
@@ -158,13 +166,15 @@ public final class LineFace {
   private void show(Prompt prompt) {
     List<String> news = prompt.ended() ? List.of() : bench.news();
     note(news);
+    Printed before = new Printed(news, accepted);
     paper.say(
         technician()
-            ? BriefLines.of(prompt, bench.overview(), bench.now(), dates, part, news)
-            : PromptLines.of(prompt, bench.overview(), bench.now(), dates, news));
+            ? BriefLines.of(prompt, bench.overview(), bench.now(), dates, part, before)
+            : PromptLines.of(prompt, bench.overview(), bench.now(), dates, before));
     if (!part.equals(prompt.said().part())) {
       noted.retainAll(news);
     }
+    accepted = prompt instanceof Prompt.Caution caution ? caution.hazards() : List.of();
     part = prompt.said().part();
     ahead.shown(prompt);
   }

@@ -24,17 +24,17 @@ final class PromptLines {
   /**
    * The lines of a prompt.
    *
-   * @param noted the notes that were printed before
+   * @param before what was printed before
    */
   static List<String> of(
-      Prompt prompt, Overview overview, Instant now, Dates dates, List<String> noted) {
+      Prompt prompt, Overview overview, Instant now, Dates dates, Printed before) {
     List<String> lines = new ArrayList<>();
     lines.add("");
     if (!prompt.ended()) {
       lines.add(overview.place());
     }
-    lines.addAll(warned(prompt));
-    lines.addAll(told(prompt, noted));
+    lines.addAll(warned(prompt, before));
+    lines.addAll(told(prompt, before));
     lines.addAll(PictureWords.of(prompt, overview));
     lines.addAll(details(prompt, now, dates));
     if (!prompt.ended()) {
@@ -44,23 +44,25 @@ final class PromptLines {
   }
 
   /** The hazards, in full where they are to be accepted. */
-  static List<String> warned(Prompt prompt) {
+  static List<String> warned(Prompt prompt, Printed before) {
     List<String> lines = new ArrayList<>();
     if (prompt instanceof Prompt.Caution caution) {
       caution.hazards().forEach(hazard -> lines.add(hazard(hazard)));
     }
-    prompt.said().hazards().forEach(hazard -> lines.add(reminder(hazard)));
+    prompt.said().hazards().stream()
+        .filter(hazard -> !before.hazards().contains(hazard))
+        .forEach(hazard -> lines.add(reminder(hazard)));
     return lines;
   }
 
   /** The lines on what to do now, with the notes that were not printed before. */
-  static List<String> told(Prompt prompt, List<String> noted) {
+  static List<String> told(Prompt prompt, Printed before) {
     List<String> lines = new ArrayList<>();
     prompt.said().notes().stream()
-        .filter(note -> !noted.contains(note))
+        .filter(note -> !before.notes().contains(note))
         .forEach(note -> lines.add("Note: " + note));
-    lines.addAll(lead(prompt));
     prompt.said().first().forEach(first -> lines.add("First: " + first.text()));
+    lines.addAll(lead(prompt));
     if (!prompt.said().text().isBlank()) {
       lines.add(prompt.said().text());
     }

@@ -32,19 +32,20 @@ final class TypedFurther {
     }
     boolean readings = prompt instanceof Prompt.Measure;
     List<Part> rest = parts.subList(1, parts.size());
-    if (rest.isEmpty() || !(technician || readings)) {
-      return readings ? several(first.text(), (Prompt.Measure) prompt, terms, own) : own;
+    if (!technician && !readings) {
+      return own;
     }
-    Reply reply = TypedReplyReader.read(first.text(), prompt, now);
+    Reply reply = rest.isEmpty() ? own : TypedReplyReader.read(first.text(), prompt, now);
+    if (reply instanceof Reply.Bad) {
+      return prompt instanceof Prompt.Measure measure
+          ? several(line, measure, terms, reply)
+          : reply;
+    }
     boolean follows =
         reply instanceof Reply.Give give
             && !(give.answer() instanceof Answer.Correct)
             && !(prompt instanceof Prompt.Choose && first.text().matches("\\d*"));
-    return follows ? new Reply.Give(((Reply.Give) reply).answer(), rest) : reply(reply, own);
-  }
-
-  private static Reply reply(Reply first, Reply whole) {
-    return first instanceof Reply.Bad ? first : whole;
+    return follows ? new Reply.Give(((Reply.Give) reply).answer(), rest) : own;
   }
 
   /** Words of one's own are anything, up to a semicolon, that is not given by its name. */
@@ -63,8 +64,8 @@ final class TypedFurther {
   }
 
   /** Readings of what is asked for, one behind the other, on as many strings. */
-  private static Reply several(String text, Prompt.Measure measure, Terms terms, Reply own) {
-    List<Part> parts = QuickLine.parts(measure.quantity().word() + " " + text, terms);
+  private static Reply several(String line, Prompt.Measure measure, Terms terms, Reply own) {
+    List<Part> parts = QuickLine.parts(measure.quantity().word() + " " + line, terms);
     return parts.get(0) instanceof Part.Named ? new Reply.Parts(parts) : own;
   }
 }

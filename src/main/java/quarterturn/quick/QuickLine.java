@@ -49,6 +49,11 @@ public final class QuickLine {
         || (terms.choices().containsKey(first) && !tokens.peek(1).isEmpty());
   }
 
+  /** Every quantity's name with its abbreviation in brackets. */
+  public static List<String> shown() {
+    return Name.shown();
+  }
+
   /** The parts of a line, in order; none of an empty one. */
   public static List<Part> parts(String line, Terms terms) {
     Tokens tokens = new Tokens(line);

@@ -38,6 +38,9 @@ public final class TypedAhead {
   /** The quantity that they are readings of; null where the line did not begin with one. */
   private @Nullable Quantity of;
 
+  /** What was kept when that was told last. */
+  private List<String> told = List.of();
+
   /** Whether a line was added since what is kept was told. */
   private boolean added;
 
@@ -256,9 +259,10 @@ public final class TypedAhead {
 
   /** What is kept of the last line, and what is asked meanwhile; empty once it was told. */
   public List<String> reminder(Prompt prompt) {
-    boolean told = !added || kept.isEmpty();
+    boolean silent = !added || kept.isEmpty() || left().equals(told);
     added = false;
-    return told
+    told = left();
+    return silent
         ? List.of()
         : List.of(
             "Kept until it is asked for, or something is done to the instrument: "

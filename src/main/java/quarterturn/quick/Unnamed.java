@@ -62,7 +62,7 @@ public final class Unnamed {
     }
     throw new NotUnderstoodException(
         prompt instanceof Prompt.Write
-            ? "words are wanted, behind their name"
+            ? "words are wanted, behind the name " + TypedAhead.wanted(prompt)
             : "that is to be seen first");
   }
 }

@@ -90,7 +90,7 @@ public record ReadingHistory(
           session,
           quantity.word(),
           quantity.unit(),
-          read.which() == null || read.which() == Which.LOWEST,
+          read.string() == null || read.which() == Which.LOWEST,
           read.string(),
           read.readAt(),
           low,

@@ -83,7 +83,7 @@ class BreaksTest {
 
   private static List<String> lines(Bench bench) {
     return PromptLines.of(
-        bench.prompt(), bench.overview(), bench.now(), new Dates(ZoneOffset.UTC), List.of());
+        bench.prompt(), bench.overview(), bench.now(), new Dates(ZoneOffset.UTC), Printed.NOTHING);
   }
 
   private static void compare(String name, List<String> said) throws Exception {

@@ -130,6 +130,9 @@ record SheetOpen(List<Sheet.Row> rows, List<Stage> stages, Set<String> changed, 
           + next
           + ".";
     }
+    if (stage.status() == Stage.Status.CHECK) {
+      return stage.name() + ": look again (" + stage.because() + ")" + next + ".";
+    }
     if (stage.status() != Stage.Status.NOT_DONE) {
       return null;
     }

@@ -26,11 +26,12 @@ final class Side {
       why.add(Line.BLANK);
     }
     int most = Math.max(0, rows / 2 - 1);
-    int shown = Math.min(why.size(), most);
+    boolean more = why.size() > most;
+    int shown = more ? most - 1 : why.size();
     Line.draw(canvas, 0, 1, why, 0, shown);
-    if (shown < why.size()) {
-      canvas.put(0, shown, "… w shows the rest", Ink.STRONG);
+    if (more) {
       shown++;
+      canvas.put(0, shown, "… F2 shows the rest", Ink.STRONG);
     }
     if (model.prompt() instanceof Prompt.Measure measure && measure.quantity() != Quantity.RELIEF) {
       return canvas;

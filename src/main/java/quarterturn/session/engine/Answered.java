@@ -26,7 +26,11 @@ record Answered(Library library, Walk walk) {
    */
   List<String> notes(State state, Step step, Event last, Instant now) {
     List<String> notes = new ArrayList<>();
-    if (last instanceof Event.Read read && !read.step().equals(step.id())) {
+    boolean goesOn =
+        last instanceof Event.Read before
+            && step instanceof Step.Measure next
+            && next.quantity() == before.quantity();
+    if (last instanceof Event.Read read && !goesOn) {
       String stands = stands(state, read.quantity());
       if (stands != null) {
         notes.add(stands);

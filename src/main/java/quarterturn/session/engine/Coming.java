@@ -69,7 +69,10 @@ record Coming(Procedure procedure, UnaryOperator<String> fill) {
 
   private String line(Step step) {
     @Nullable String words = step.words().forRole(Role.TECHNICIAN);
-    return words.isBlank() ? step.id() : step.id() + " (" + sentence(fill.apply(words)) + ")";
+    // A step that asks nothing has no name that anybody could type.
+    return step instanceof Step.Compute
+        ? "as it was read"
+        : words.isBlank() ? step.id() : step.id() + " (" + sentence(fill.apply(words)) + ")";
   }
 
   /** The first sentence of a text. */

@@ -38,7 +38,7 @@ final class Notes {
                 began -> notes(),
                 waited -> notes(),
                 passed -> notes(),
-                back -> readBack(state, back),
+                back -> notes(),
                 doubted -> doubted(state, doubted),
                 corrected -> notes("The last answer was taken back. Give it again."),
                 left -> notes(),
@@ -71,20 +71,17 @@ final class Notes {
     if (made == null || turned.turn().turns() == 0) {
       return notes();
     }
+    // A technician reads by name what went stale.
     List<String> notes =
-        notes("After the turn every reading is stale: relief, action and intonation.");
+        state.started().role() == Role.TECHNICIAN
+            ? notes()
+            : notes("After the turn every reading is stale: relief, action and intonation.");
     if (made.turn().size().turns() > made.asked().size().turns() + 0.01) {
       notes.add("That was more than was asked. It counts, and the next reading tells its effect.");
     } else if (made.turn().turns() * made.asked().turns() < 0) {
       notes.add("That was the other way than was asked. It counts, and the next reading tells.");
     }
     return notes;
-  }
-
-  private static List<String> readBack(State state, Event.ReadBack back) {
-    return state.place().step().equals(back.step())
-        ? notes()
-        : notes("The list is complete: every value was said and agrees with the record.");
   }
 
   /** The last event that was not written by the engine's own accord; else the start. */
