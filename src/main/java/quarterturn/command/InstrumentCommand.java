@@ -17,6 +17,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Instrument;
 import quarterturn.session.YesOrNo;
 import quarterturn.session.store.Store;
+import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 
 /** {@code instrument list} and {@code instrument show NAME}, and the way to the others. */
@@ -40,10 +41,18 @@ final class InstrumentCommand extends Timed implements Runnable {
     Store store = where.store();
     Store.InstrumentList shelf = store.instruments();
     List<InstrumentPages.Row> rows = new ArrayList<>();
+    List<Work> open = Work.of(store.sessions(), Map.of(), clock.instant());
     for (Instrument instrument : shelf.instruments()) {
-      rows.add(
+      InstrumentPages.Row row =
           InstrumentPages.Row.of(
-              instrument.name(), instrument.kind(), sessions(store, instrument.name())));
+              instrument.name(), instrument.kind(), sessions(store, instrument.name()));
+      // What is not over comes first, a turned rod above all, as at home.
+      rows.add(
+          open.stream()
+              .filter(work -> instrument.name().equals(work.glance().instrument()))
+              .findFirst()
+              .map(work -> row.standing("open: " + work.words(new Dates(clock.getZone()))))
+              .orElse(row));
     }
     print(InstrumentPages.list(rows));
     shelf.notices().forEach(this::notice);

@@ -23,6 +23,11 @@ public final class InstrumentPages {
       String last = sessions.isEmpty() ? "-" : sessions.get(sessions.size() - 1).state();
       return new Row(name, kind, sessions.size(), last);
     }
+
+    /** This row with the state of another session. */
+    public Row standing(String state) {
+      return new Row(name, kind, sessions, state);
+    }
   }
 
   /** The table of instruments, or one line that says there is none. */

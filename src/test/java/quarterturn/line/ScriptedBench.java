@@ -79,7 +79,7 @@ public final class ScriptedBench implements Bench {
         throw new RefusedException("there is no answer to take back yet");
       }
       at--;
-    } else {
+    } else if (!(answer instanceof Answer.Differs)) {
       take(answer);
       at++;
     }

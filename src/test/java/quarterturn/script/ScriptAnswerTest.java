@@ -166,10 +166,9 @@ class ScriptAnswerTest {
 
   @Test
   void whatIsNotAsRecordedIsSaidAtAnyPrompt() {
-    takes(
-        Invented.tell(),
-        "{\"differs\":\"rod-place\",\"answer\":\"body-end\"}",
-        new Answer.Differs(Recorded.ROD_PLACE, "body-end"));
+    ScriptedBench bench = ScriptPlay.bench(Invented.tell());
+    ScriptPlay.of(bench, "{\"differs\":\"rod-place\",\"answer\":\"body-end\"}");
+    assertThat(bench.answers()).containsExactly(new Answer.Differs(Recorded.ROD_PLACE, "body-end"));
     refuses(Invented.tell(), "{\"differs\":\"paint\",\"answer\":\"red\"}", "is not on record");
   }
 

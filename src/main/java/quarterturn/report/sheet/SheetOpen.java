@@ -130,9 +130,6 @@ record SheetOpen(List<Sheet.Row> rows, List<Stage> stages, Set<String> changed, 
           + next
           + ".";
     }
-    if (stage.status() == Stage.Status.CHECK) {
-      return stage.name() + ": look again (" + stage.because() + ")" + next + ".";
-    }
     if (stage.status() != Stage.Status.NOT_DONE) {
       return null;
     }
