@@ -29,8 +29,8 @@ class SecretPredictionsTest {
     Played.until(
         session,
         folder,
-        s ->
-            s.lesson().rounds().size() == 2 && !s.lesson().rounds().get(1).predictions().isEmpty());
+        s -> s.gate() instanceof Gate.Predict now && !now.round().predictions().isEmpty()
+            && now.round().opened().turn());
     session.come("Cleo");
     return session;
   }
