@@ -67,7 +67,7 @@ public final class LessonLine implements Between {
         return status;
       }
       if (!session.next()) {
-        line.paper.say("Everything that was planned is done at this bench. Thank you.");
+        line.paper.say(BenchWords.DONE);
         return status;
       }
       line.paper.say(List.of("", "This procedure is done here. The next one begins."));

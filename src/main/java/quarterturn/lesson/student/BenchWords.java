@@ -20,6 +20,10 @@ public final class BenchWords {
           "who: who is here, and who does what.",
           "come NAME: somebody joins this bench. gone NAME: somebody leaves it.");
 
+  /** What is said where nothing is left to do. */
+  public static final String DONE =
+      "Everything that was planned is done at this bench. Thank you.";
+
   private BenchWords() {}
 
   /**

@@ -58,6 +58,7 @@ public final class LessonSession implements Bench, Closeable {
   private BenchSessions.Run run;
   private int at;
   private boolean open;
+  private boolean left;
   private List<WriterLog> logs = List.of();
   private Map<String, Long> lengths = Map.of("", 0L);
 
@@ -83,7 +84,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** Goes on to the plan's next procedure; false where there is none, or a repairer comes first. */
   public synchronized boolean next() throws IOException, UnreadableException {
-    if (!(run.asked() instanceof Prompt.Done) || at + 1 >= plan.procedures().size()) {
+    if (!(run.asked() instanceof Prompt.Done) || lastOfAll()) {
       return false;
     }
     earlier.addAll(run.events());
@@ -93,6 +94,10 @@ public final class LessonSession implements Bench, Closeable {
     run = course.open(at);
     libraries.add(run.library());
     return true;
+  }
+
+  private boolean lastOfAll() {
+    return at + 1 >= plan.procedures().size();
   }
 
   /** The bench's lesson so far. */
@@ -390,6 +395,7 @@ public final class LessonSession implements Bench, Closeable {
 
   @Override
   public synchronized String leave() throws IOException {
+    left = true;
     return run.leave();
   }
 
@@ -401,8 +407,15 @@ public final class LessonSession implements Bench, Closeable {
   @Override
   public synchronized void close() throws IOException {
     try (LessonBench lesson = file) {
+      Prompt last = run.asked();
+      boolean finished = last.ended() && (last instanceof Prompt.HandOver || lastOfAll());
       run.close();
       signing.end(lesson.lesson().bench());
+      if (left || finished) {
+        lesson.record(new LessonEvent.Left(time(), finished));
+      }
+    } catch (RefusedException e) {
+      throw new IOException(e.getMessage(), e);
     }
   }
 }
