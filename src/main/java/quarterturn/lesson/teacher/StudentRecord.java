@@ -23,7 +23,7 @@ import quarterturn.unit.Bracket;
  * The record of a lesson for one student, from the benches' files alone.
  *
  * @param benches where the student sat, as they are called
- * @param tries every prediction, bench by bench, oldest first
+ * @param tries every prediction since its result could be seen, bench by bench, oldest first
  * @param levels where the student stood, and each change
  * @param again questions of earlier lessons that were asked once more
  * @param returning questions that come back at the next lesson
@@ -166,7 +166,8 @@ public record StudentRecord(
     private void tries(
         String bench, Round round, Spot about, List<LessonEvent.Reflected> reflected) {
       Prediction prediction = round.predictions().get(student);
-      if (prediction != null) {
+      // A sheet that is printed early shows nobody what others still predict.
+      if (prediction != null && round.shown() != null) {
         tries.add(
             new Tried(
                 bench,
