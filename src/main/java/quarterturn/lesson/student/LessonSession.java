@@ -28,6 +28,7 @@ import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
@@ -112,6 +113,11 @@ public final class LessonSession implements Bench, Closeable {
   @Override
   public List<String> news() {
     return run.bench().news();
+  }
+
+  @Override
+  public synchronized Map<Quantity, Plausible> plausible() {
+    return run.bench().plausible();
   }
 
   private Instant time() {
