@@ -62,6 +62,10 @@ class SecretPredictionsTest {
         face.type("\u001b[A\u001b[A\u0019");
         Thread.sleep(100);
       }
+      for (int i = 0; i < 200 && face.shown().contains(REASON); i++) {
+        // A page is painted row by row.
+        Thread.sleep(10);
+      }
       assertWithMessage(face.shown()).that(face.shown()).doesNotContain(REASON);
       assertThat(((Gate.Predict) session.gate()).missing()).containsExactly("Cleo");
       thread.interrupt();

@@ -290,6 +290,12 @@ public final class LessonSession implements Bench, Closeable {
         new LessonEvent.Reflected(time(), on.n(), student, reason, question, answer, missed));
   }
 
+  /** Notes why students think that a turn went its way; null where a student typed nothing. */
+  synchronized void reflect(Round on, String student, @Nullable String reason)
+      throws RefusedException, IOException {
+    file.record(on.way(time(), student, reason));
+  }
+
   /** A question with what there is to choose from; one that no procedure has any more, without. */
   synchronized Choice choice(String question) {
     LessonQuestion ask = Questions.named(libraries, question);
@@ -304,12 +310,17 @@ public final class LessonSession implements Bench, Closeable {
     return Objects.requireNonNull(lesson().round(n), "there is no such round");
   }
 
-  /** The lines told once all have answered what was asked after a reading; none for a turn. */
+  /**
+   * The lines told once all have answered what was asked after a reading; for a turn only why it
+   * went its way, where somebody had predicted another.
+   */
   synchronized List<String> debrief(Round round) {
     String question = round.opened().question();
     LessonQuestion ask = question == null ? null : Questions.named(libraries, question);
-    boolean nothing = round.predictions().isEmpty() || (round.opened().turn() && ask == null);
-    return nothing ? List.of() : Debrief.lines(round, lesson(), ask);
+    if (round.opened().turn() && ask == null) {
+      return Debrief.way(round);
+    }
+    return round.predictions().isEmpty() ? List.of() : Debrief.lines(round, lesson(), ask);
   }
 
   /** Questions that a student missed in earlier lessons and was not asked again yet. */

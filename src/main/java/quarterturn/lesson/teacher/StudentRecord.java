@@ -12,6 +12,7 @@ import quarterturn.lesson.Level;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Questioning;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
@@ -89,7 +90,9 @@ public record StudentRecord(
     again.forEach(asked -> out.add(new Answered(asked.question(), asked.missed())));
     for (Tried tried : tries) {
       LessonEvent.Reflected reflected = tried.reflected();
-      if (reflected != null && reflected.question() != null) {
+      // The way of a turn is an idea of its own.
+      boolean way = Questioning.WAY.question().equals(reflected == null ? "" : reflected.question());
+      if (reflected != null && reflected.question() != null && !way) {
         out.add(new Answered(reflected.question(), reflected.missed()));
       }
     }
