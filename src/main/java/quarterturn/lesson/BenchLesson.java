@@ -24,6 +24,7 @@ import quarterturn.session.Lists;
  * @param keeps what kept and keeps the bench, oldest first
  * @param taken the orders that were accepted or declined
  * @param over whether the teacher has ended the lesson
+ * @param left that it was left in order and has not joined again, or null
  * @param events how many there were
  * @param last when the last of them was, by the bench's own clock, or null
  */
@@ -38,13 +39,14 @@ public record BenchLesson(
     List<Keep> keeps,
     Set<Ref> taken,
     boolean over,
+    LessonEvent.@Nullable Left left,
     int events,
     @Nullable Instant last) {
   /** The lesson of a bench at which nothing has happened yet. */
   public static BenchLesson empty(String bench, Level begin) {
     return new BenchLesson(
-        bench, bench, begin, List.of(), Map.of(), null, List.of(), List.of(), Set.of(), false, 0,
-        null);
+        bench, bench, begin, List.of(), Map.of(), null, List.of(), List.of(), Set.of(), false,
+        null, 0, null);
   }
 
   /** The lesson of a bench after all of {@code events}. */
@@ -59,7 +61,12 @@ public record BenchLesson(
   /** This lesson with a later sign of life, by the bench's own clock. */
   BenchLesson heard(@Nullable Instant at) {
     return new BenchLesson(
-        bench, name, begin, students, levels, spot, rounds, keeps, taken, over, events, at);
+        bench, name, begin, students, levels, spot, rounds, keeps, taken, over, left, events, at);
+  }
+
+  /** Whether nobody is at work here any more: the lesson is over, or the bench was left in order. */
+  public boolean gone() {
+    return over || left != null;
   }
 
   /** This lesson after one more event. */

@@ -258,6 +258,18 @@ public sealed interface LessonEvent {
   }
 
   /**
+   * The bench was left in order; it is there again once it joins.
+   *
+   * @param finished whether all that was planned is done there
+   */
+  record Left(Instant at, boolean finished) implements LessonEvent {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.left().apply(this);
+    }
+  }
+
+  /**
    * What to do with an event of each kind. A kind without its case does not compile.
    *
    * @param <R> what comes of it
@@ -281,7 +293,8 @@ public sealed interface LessonEvent {
       Function<Accepted, R> accepted,
       Function<Declined, R> declined,
       Function<Ordered, R> ordered,
-      Function<Struck, R> struck) {}
+      Function<Struck, R> struck,
+      Function<Left, R> left) {}
 
   /** What the case of this event's kind makes of it. */
   <R> R match(Cases<R> cases);

@@ -21,6 +21,7 @@ public final class LessonFold {
   private List<Keep> keeps;
   private Set<Ref> taken;
   private boolean over;
+  private LessonEvent.@Nullable Left left;
 
   private LessonFold(BenchLesson before) {
     this.before = before;
@@ -32,6 +33,7 @@ public final class LessonFold {
     this.keeps = before.keeps();
     this.taken = before.taken();
     this.over = before.over();
+    this.left = before.left();
   }
 
   public static BenchLesson after(BenchLesson before, LessonEvent event) {
@@ -48,6 +50,7 @@ public final class LessonFold {
         fold.keeps,
         fold.taken,
         fold.over,
+        fold.left,
         before.events() + 1,
         event.at());
   }
@@ -56,7 +59,7 @@ public final class LessonFold {
     event
         .match(
             new LessonEvent.Cases<Runnable>(
-                joined -> () -> name = joined.name(),
+                joined -> () -> joined(joined),
                 came -> () -> came(came),
                 went -> () -> went(went.student()),
                 stepped -> () -> spot = stepped.spot(),
@@ -74,12 +77,18 @@ public final class LessonFold {
                 accepted -> () -> accepted(accepted),
                 declined -> () -> taken = Lists.union(taken, List.of(declined.ref())),
                 this::nothing,
-                this::nothing))
+                this::nothing,
+                e -> () -> left = e))
         .run();
   }
 
   private Runnable nothing(LessonEvent event) {
     return () -> {};
+  }
+
+  private void joined(LessonEvent.Joined e) {
+    name = e.name();
+    left = null;
   }
 
   private void went(String student) {

@@ -28,6 +28,7 @@ public final class LessonRules {
             accepted -> accepted(lesson, accepted),
             declined -> answered(lesson, declined.ref()),
             ordered -> "A bench gives no orders.",
+            LessonRules::none,
             LessonRules::none));
   }
 

@@ -13,6 +13,17 @@ public enum Questioning implements Worded {
   SOME("one after each reading or turn that was predicted"),
   ALL("the same, and at each step what there is to talk about");
 
+  /** What comes back to a student who predicted the wrong way of a turn. */
+  public static final LessonQuestion WAY =
+      new LessonQuestion(
+          LessonQuestion.Kind.CHECK,
+          "The gap is too small. Which way is an ordinary truss rod turned?",
+          null,
+          "Loosen it. Tightening makes the gap smaller, loosening makes it larger.",
+          List.of(
+              new LessonQuestion.Idea(
+                  "Tighten it.", "Tightening makes the gap smaller, and it is too small.")));
+
   private final String words;
 
   Questioning(String words) {

@@ -88,6 +88,26 @@ public record Round(
         .toList();
   }
 
+  /**
+   * What a student makes of the way of a turn; one who predicted the wrong way is asked again next
+   * time.
+   *
+   * @param reason in the student's words, or null
+   */
+  public LessonEvent.Reflected way(Instant at, String student, @Nullable String reason) {
+    Prediction prediction = predictions.get(student);
+    boolean wrong = opened.turn() && outcome(student) == Levels.Try.WRONG;
+    Direction way = !wrong || prediction == null ? null : prediction.direction();
+    return new LessonEvent.Reflected(
+        at,
+        n,
+        student,
+        reason,
+        way == null ? null : Questioning.WAY.question(),
+        way == null ? null : way.words(true),
+        way != null);
+  }
+
   /** How a student's prediction came out. */
   public Levels.Try outcome(String student) {
     Prediction prediction = predictions.get(student);

@@ -48,6 +48,10 @@ public record Waiting(
       String what = stop ? "stopped: " + reason : reason;
       return of(lesson, stop ? Kind.STOPPED : Kind.HELD, what, List.of(), keep.since());
     }
+    if (lesson.left() != null) {
+      String what = lesson.left().finished() ? "done" : "done for now, left in order";
+      return of(lesson, Kind.OVER, what, List.of(), null);
+    }
     Round thinking = lesson.reflecting();
     if (thinking != null) {
       List<String> who = thinking.toReflect(lesson.students());

@@ -1,5 +1,6 @@
 package quarterturn.line;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,6 +18,12 @@ final class AnswerHelp {
       List.of("help", "why", "next", "log", "overview", "back", "again", "quit");
 
   private AnswerHelp() {}
+
+  /** The same, where a wait that is over asks for nothing but to go on. */
+  static String of(Prompt prompt, Instant now) {
+    boolean passed = prompt instanceof Prompt.Wait wait && !now.isBefore(wait.until());
+    return passed ? "Type done to go on." : of(prompt);
+  }
 
   /** The short line under the prompt; empty where nothing is asked. */
   static String of(Prompt prompt) {

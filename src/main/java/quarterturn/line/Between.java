@@ -35,8 +35,12 @@ interface Between {
     return null;
   }
 
-  /** Whether a line is not meant for the session; if so, what it asks for has been done. */
-  default boolean takes(String line) throws IOException {
+  /**
+   * Whether a line is not meant for the session; if so, what it asks for has been done.
+   *
+   * @param asks the prompt at which it was typed
+   */
+  default boolean takes(String line, String asks) throws IOException {
     return false;
   }
 

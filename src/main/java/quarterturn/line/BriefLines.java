@@ -37,16 +37,16 @@ final class BriefLines {
                 choose -> List.of("Answers: " + answers(choose)),
                 write -> List.of(),
                 measure -> List.of(),
-                turn -> asking(PromptLines.bounds(turn), turn),
-                wait -> asking(PromptLines.time(wait, now, dates), wait),
+                turn -> asking(PromptLines.bounds(turn), turn, now),
+                wait -> asking(PromptLines.time(wait, now, dates), wait, now),
                 done -> List.of(),
                 over -> List.of())));
     return lines;
   }
 
-  private static List<String> asking(List<String> details, Prompt prompt) {
+  private static List<String> asking(List<String> details, Prompt prompt, Instant now) {
     List<String> lines = new ArrayList<>(details);
-    lines.add(AnswerHelp.of(prompt));
+    lines.add(AnswerHelp.of(prompt, now));
     return lines;
   }
 

@@ -27,7 +27,7 @@ final class Leaving {
             "If you leave now: " + bench.standing() + ".",
             "Leave? Type yes; anything else stays."));
     String line = in.readLine("> ", List.of("yes", "no"), LineSource.Seen.SHOWN, between::changed);
-    if (line != null && between.takes(line)) {
+    if (line != null && between.takes(line, "")) {
       return false;
     }
     return line == null || line.strip().toLowerCase(Locale.ROOT).matches("y|yes|quit");

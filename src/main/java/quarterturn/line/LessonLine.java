@@ -27,6 +27,7 @@ import quarterturn.unit.Printable;
 public final class LessonLine implements Between {
   private static final List<String> WORDS = List.of("stop", "who", "come", "gone", "quit");
 
+  private static final String TYPE = " > ";
   private static final String WAITING = "waiting > ";
 
   private final LessonSession session;
@@ -67,7 +68,7 @@ public final class LessonLine implements Between {
         return status;
       }
       if (!session.next()) {
-        line.paper.say("Everything that was planned is done at this bench. Thank you.");
+        line.paper.say(BenchWords.DONE);
         return status;
       }
       line.paper.say(List.of("", "This procedure is done here. The next one begins."));
@@ -103,9 +104,9 @@ public final class LessonLine implements Between {
     if (question instanceof Question.Asked asked) {
       String early = lines.ponders(asked) ? thinking(asked) : null;
       if (early != null) {
-        return does(early, asked.help());
+        return does(early, asked);
       }
-      return changed() || line(asked.asks() + " > ", asked.help(), seen(asked));
+      return changed() || line(asked.asks() + TYPE, asked, seen(asked));
     }
     if (question instanceof Question.Hold) {
       return waitForIt(question);
@@ -126,7 +127,7 @@ public final class LessonLine implements Between {
       return in.await(Gate.QUESTION_PAUSE, this::changed, BenchWords::urgent);
     }
     try {
-      String line = in.readLine(asked.asks() + " > ", WORDS, seen(asked), over);
+      String line = in.readLine(asked.asks() + TYPE, WORDS, seen(asked), over);
       if (line != null && !BenchWords.urgent(line, false)) {
         in.pause(Duration.ofNanos(Math.max(0, until - System.nanoTime())), this::changed);
       }
@@ -143,37 +144,47 @@ public final class LessonLine implements Between {
   }
 
   /** Reads a line and does what it asks for; false where the bench is left. */
-  private boolean line(String asks, String help, LineSource.Seen seen)
+  private boolean line(String asks, Question question, LineSource.Seen seen)
       throws IOException, LineSource.StopKeyException {
     try {
-      return does(in.readLine(asks, WORDS, seen, this::changed), help);
+      return does(in.readLine(asks, WORDS, seen, this::changed), question);
     } catch (LineSource.ChangedException e) {
       return true;
     }
   }
 
-  private boolean does(@Nullable String typed, String help) throws IOException {
+  private boolean does(@Nullable String typed, Question question) throws IOException {
     String word = typed == null ? "" : typed.strip().toLowerCase(Locale.ROOT);
+    boolean waits = question instanceof Question.Hold;
     boolean leaves = word.equals("quit") || word.equals("exit");
     if (typed == null || (leaves && !in.typedByHand())) {
       return false;
     }
     if (leaves) {
       dialogue.leave();
-    } else if (word.equals("?")) {
-      paper.say(help);
+    } else if (word.equals("?") || (waits && word.equals("help"))) {
+      paper.say(waits ? "It goes on by itself." : question.help());
       paper.say(BenchWords.HELP);
       paper.say("quit: leave in order.");
     } else {
+      String asks = question instanceof Question.Asked asked ? asked.asks() + TYPE : "";
+      keep(typed, asks);
       lines.take(typed.strip());
     }
     return true;
   }
 
+  /** Keeps what stood on a line before a stop, so that it can be gone on with. */
+  private void keep(String typed, String asks) {
+    String before = dialogue.beforeStop(typed);
+    if (!before.isEmpty() && (asks.isEmpty() || !in.begin(asks, before))) {
+      paper.say("Only the stop was taken. Type what stood before it again, once you go on.");
+    }
+  }
+
   private boolean waitForIt(Question held) throws IOException, LineSource.StopKeyException {
     if (in.typedByHand()) {
-      String help = "It goes on by itself.";
-      boolean stays = line(WAITING, help, LineSource.Seen.SHOWN);
+      boolean stays = line(WAITING, held, LineSource.Seen.SHOWN);
       if (!goesOn() && held.equals(dialogue.question())) {
         paper.say("Still waiting for the teacher.");
       }
@@ -181,7 +192,7 @@ public final class LessonLine implements Between {
     }
     String typed = in.await(this::changed, BenchWords::urgent);
     goesOn();
-    return typed == null || does(typed, "");
+    return typed == null || does(typed, held);
   }
 
   /** Says where the bench goes on; whether it does. */
@@ -222,8 +233,9 @@ public final class LessonLine implements Between {
   }
 
   @Override
-  public boolean takes(String line) throws IOException {
+  public boolean takes(String line, String asks) throws IOException {
     try {
+      keep(line, asks);
       Dialogue.Taken taken = dialogue.word(line);
       if (taken != null) {
         paper.say(taken.told());

@@ -195,7 +195,7 @@ public final class LineFace {
     early = null;
     String line =
         waited == null ? in.readLine(asks, words, LineSource.Seen.SHOWN, between::changed) : waited;
-    if (line != null && between.takes(line)) {
+    if (line != null && between.takes(line, asks)) {
       return Reply.Command.HANDLED;
     }
     if (line == null) {

@@ -90,6 +90,13 @@ public interface LineSource {
     boolean is(String line, boolean afterOthers);
   }
 
+  /**
+   * Puts a text where the next line is typed at this prompt; false where nothing can stand there.
+   */
+  default boolean begin(String prompt, String text) {
+    return false;
+  }
+
   /** Keeps what stands on a line for questions that somebody else will ask. */
   default void keep(List<String> parts) {}
 

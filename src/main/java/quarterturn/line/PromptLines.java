@@ -38,7 +38,7 @@ final class PromptLines {
     lines.addAll(PictureWords.of(prompt, overview));
     lines.addAll(details(prompt, now, dates));
     if (!prompt.ended()) {
-      lines.add(AnswerHelp.of(prompt));
+      lines.add(AnswerHelp.of(prompt, now));
     }
     return lines;
   }
@@ -114,15 +114,16 @@ final class PromptLines {
     return "Reading wanted: " + measure.quantity().said() + " in " + unit + string + ".";
   }
 
-  /** How long a wait lasts, and until when. */
+  /** How long a wait lasts, and until when; or that its time has passed. */
   static List<String> time(Prompt.Wait wait, Instant now, Dates dates) {
+    if (!now.isBefore(wait.until())) {
+      return List.of(WaitWords.left(wait, now));
+    }
     List<String> lines = new ArrayList<>();
     String lasting = Dates.lasting(wait.length());
     lines.add("Wait " + lasting + ", until " + dates.over(wait.until()) + ".");
     lines.add(WaitWords.left(wait, now));
-    if (now.isBefore(wait.until())) {
-      lines.add("Meanwhile: " + wait.meanwhile());
-    }
+    lines.add("Meanwhile: " + wait.meanwhile());
     return lines;
   }
 

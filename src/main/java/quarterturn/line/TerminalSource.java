@@ -128,6 +128,12 @@ public final class TerminalSource implements LineSource, AutoCloseable {
   }
 
   @Override
+  public boolean begin(String prompt, String text) {
+    begun.put(prompt, text);
+    return true;
+  }
+
+  @Override
   public void keep(List<String> parts) {
     kept = List.copyOf(parts);
   }

@@ -185,6 +185,7 @@ public final class LessonCards {
   }
 
   private void answered(String text) throws RefusedException, IOException {
+    String before = dialogue.beforeStop(text);
     Dialogue.Taken taken = dialogue.word(text);
     long waited = nanos.getAsLong() - since;
     boolean ponder = card instanceof Question.Asked asked && asked.ponder();
@@ -193,7 +194,7 @@ public final class LessonCards {
       return;
     }
     message = String.join(" ", (taken == null ? dialogue.take(text) : taken).told());
-    field = Field.EMPTY;
+    field = before.isEmpty() ? Field.EMPTY : Field.of(before);
     begun.remove(asks(card));
   }
 

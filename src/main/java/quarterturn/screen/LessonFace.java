@@ -2,6 +2,7 @@ package quarterturn.screen;
 
 import java.io.IOException;
 import java.time.ZoneId;
+import quarterturn.lesson.student.BenchWords;
 import quarterturn.lesson.student.LessonSession;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.screen.terminal.Surface;
@@ -27,7 +28,10 @@ public final class LessonFace {
     do {
       outcome = ScreenFace.run(surface, session, zone, cards);
     } while (done(outcome, session) && session.next());
-    return outcome;
+    return done(outcome, session)
+        ? new ScreenFace.Outcome(
+            outcome.status(), outcome.farewell() + "\n" + BenchWords.DONE)
+        : outcome;
   }
 
   private static boolean done(ScreenFace.Outcome outcome, LessonSession session) {

@@ -66,10 +66,13 @@ public interface Bench {
 
     /** That a value is outside this range. */
     public String doubt(Quantity quantity, double value) {
-      return Decimals.plain(value)
-          + " "
-          + quantity.unit()
-          + " is not plausible for "
+      String said = Decimals.plain(value) + " " + quantity.unit() + " ";
+      return said + lies(quantity) + " Check the gauge and the unit, and read again.";
+    }
+
+    /** The same of a value that is named before, in the rest of a sentence. */
+    public String lies(Quantity quantity) {
+      return "is not plausible for "
           + quantity.said()
           + ", which lies between "
           + Decimals.plain(least)
@@ -77,7 +80,7 @@ public interface Bench {
           + Decimals.plain(most)
           + " "
           + quantity.unit()
-          + ". Check the gauge and the unit, and read again.";
+          + ".";
     }
   }
 

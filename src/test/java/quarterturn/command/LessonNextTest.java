@@ -51,13 +51,21 @@ class LessonNextTest {
     Captured made = run("", "new", "--next");
     assertThat(made.status()).isEqualTo(0);
     assertThat(made.out())
-        .contains("It is planned as before; 6 students, each at the level that was reached.");
+        .contains(
+            "It is planned as before; 6 students, each at the level that was reached. The simulated"
+                + " necks read anew.");
     Plan was = InventedLesson.PLAN;
     Plan is = plan();
     assertThat(is.lesson()).isEqualTo("2027-03-08-1-the-first-turn-invented");
     assertThat(is.title()).isEqualTo(was.title());
     assertThat(is.procedures()).isEqualTo(was.procedures());
-    assertThat(is.instruments()).isEqualTo(was.instruments());
+    assertThat(is.instruments().size()).isEqualTo(was.instruments().size());
+    for (int i = 0; i < is.instruments().size(); i++) {
+      Plan.Setup neck = was.instruments().get(i);
+      int seed = neck.seed() + was.instruments().size();
+      assertThat(is.instruments().get(i))
+          .isEqualTo(new Plan.Setup(neck.bench(), neck.kind(), neck.neck(), seed));
+    }
     assertThat(is.level()).isEqualTo(was.level());
     assertThat(is.everyTurn()).isEqualTo(was.everyTurn());
     assertThat(is.holds()).isEqualTo(was.holds());

@@ -2,7 +2,6 @@ package quarterturn.lesson;
 
 import java.nio.file.Path;
 import java.util.Objects;
-import java.util.function.Predicate;
 import quarterturn.lesson.student.Gate;
 import quarterturn.lesson.student.LessonSession;
 import quarterturn.procedure.condition.Feel;
@@ -16,12 +15,17 @@ public final class Played {
 
   private Played() {}
 
+  /** Whether a bench stands where it is wanted. */
+  public interface There {
+    boolean is(LessonSession session) throws Exception;
+  }
+
   /** Answers for everybody until the bench stands where it is wanted. */
-  public static void until(LessonSession session, Path folder, Predicate<LessonSession> there)
+  public static void until(LessonSession session, Path folder, There there)
       throws Exception {
     for (int i = 0; i < MOST; i++) {
       session.gate();
-      if (there.test(session)) {
+      if (there.is(session)) {
         return;
       }
       if (session.gate() instanceof Gate.Held) {

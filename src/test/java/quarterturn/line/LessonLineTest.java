@@ -18,8 +18,16 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
+import quarterturn.lesson.Direction;
+import quarterturn.lesson.Played;
+import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Questioning;
+import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.WriterLog;
+import quarterturn.lesson.student.BenchDialogue;
 import quarterturn.lesson.student.Gate;
 import quarterturn.lesson.student.LessonSession;
+import quarterturn.lesson.student.Returning;
 import quarterturn.session.ExitStatus;
 import quarterturn.unit.Dates;
 
@@ -230,5 +238,26 @@ class LessonLineTest {
       assertThat(session.gate()).isInstanceOf(Gate.Open.class);
     }
     assertThat(pauses).isEmpty();
+  }
+
+  @Test
+  void aWrongWayIsAnsweredAndComesBack() throws Exception {
+    LessonSession session = DemoCourse.session(folder, false, "Ana");
+    Played.until(
+        session, folder, s -> s.gate() instanceof Gate.Predict now && now.round().opened().turn());
+    session.predict(
+        session.lesson().pending(true).n(), "Ana", new Prediction(Direction.LESS, 0, null, false));
+    Played.until(session, folder, s -> s.gate() instanceof Gate.Reflect now && now.round().opened().turn());
+    BenchDialogue dialogue = new BenchDialogue(session);
+    dialogue.look();
+    dialogue.take("a guess");
+    dialogue.look();
+    assertThat(dialogue.question().lines())
+        .containsExactly(
+            "The turn was: tighten 1/8 turn. Tightening an ordinary rod makes the gap smaller.");
+    String lesson = session.plan().lesson();
+    session.close();
+    List<WriterLog> logs = LessonFolder.read(folder).logs();
+    assertThat(Returning.after(logs, lesson, "Ana")).containsExactly(Questioning.WAY.question());
   }
 }

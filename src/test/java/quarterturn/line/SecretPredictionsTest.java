@@ -29,8 +29,8 @@ class SecretPredictionsTest {
     Played.until(
         session,
         folder,
-        s ->
-            s.lesson().rounds().size() == 2 && !s.lesson().rounds().get(1).predictions().isEmpty());
+        s -> s.gate() instanceof Gate.Predict now && !now.round().predictions().isEmpty()
+            && now.round().opened().turn());
     session.come("Cleo");
     return session;
   }
@@ -61,6 +61,10 @@ class SecretPredictionsTest {
       if (kind == AnyFace.Kind.TYPED) {
         face.type("\u001b[A\u001b[A\u0019");
         Thread.sleep(100);
+      }
+      for (int i = 0; i < 200 && face.shown().contains(REASON); i++) {
+        // A page is painted row by row.
+        Thread.sleep(10);
       }
       assertWithMessage(face.shown()).that(face.shown()).doesNotContain(REASON);
       assertThat(((Gate.Predict) session.gate()).missing()).containsExactly("Cleo");

@@ -63,6 +63,7 @@ final class LessonJson {
         .kind("accepted", LessonEvent.Accepted.class, "at ref takes")
         .kind("declined", LessonEvent.Declined.class, "at ref why")
         .kind("ordered", LessonEvent.Ordered.class, "at bench? asks")
-        .kind("struck", LessonEvent.Struck.class, "at student");
+        .kind("struck", LessonEvent.Struck.class, "at student")
+        .kind("left", LessonEvent.Left.class, "at finished");
   }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Round;
 import quarterturn.session.Dialogue;
+import quarterturn.session.Prompt;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.NotUnderstoodException;
@@ -232,12 +233,23 @@ public final class BenchDialogue implements Dialogue {
    * a stop.
    */
   public synchronized @Nullable Taken word(String text) throws RefusedException, IOException {
-    List<String> said = stopping() ? null : BenchWords.take(session, text);
+    List<String> said = stopping() ? null : BenchWords.take(session, text, ownWords());
     if (said == null) {
       return null;
     }
     asking = null;
     return new Taken("", said);
+  }
+
+  private boolean ownWords() {
+    Question now = question();
+    return now == null ? session.prompt() instanceof Prompt.Write : now instanceof Question.Words;
+  }
+
+  /** What stands on a line before the word that stops the bench; empty where there is none. */
+  public synchronized String beforeStop(String text) {
+    BenchWords.Stop stop = stopping() ? null : BenchWords.stop(text, ownWords());
+    return stop == null ? "" : stop.before();
   }
 
   @Override

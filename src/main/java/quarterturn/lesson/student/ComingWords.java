@@ -2,12 +2,14 @@ package quarterturn.lesson.student;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import quarterturn.craft.Window;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Value;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.session.Bench;
 import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 
@@ -58,9 +60,10 @@ final class ComingWords {
   }
 
   /** What is asked of a prediction. */
-  static Expecting expecting(Prompt coming, Round round) {
+  static Expecting expecting(
+      Prompt coming, Round round, Map<Quantity, Bench.Plausible> plausible) {
     Quantity read = coming instanceof Prompt.Measure measure ? measure.quantity() : Quantity.RELIEF;
-    return new Expecting(round.opened().turn() ? null : read);
+    return new Expecting(round.opened().turn() ? null : read, plausible);
   }
 
   /**

@@ -14,6 +14,21 @@ import quarterturn.procedure.LessonQuestion;
 final class Debrief {
   private Debrief() {}
 
+  /** Why a turn went its way, where somebody predicted another; no line where nobody did. */
+  static List<String> way(Round round) {
+    boolean all =
+        round.predictions().keySet().stream()
+            .noneMatch(student -> round.outcome(student) == Levels.Try.WRONG);
+    if (all || !(round.result() instanceof Value.Rod rod)) {
+      return List.of();
+    }
+    String why =
+        rod.turn().turns() > 0
+            ? "Tightening an ordinary rod makes the gap smaller."
+            : "Loosening an ordinary rod makes the gap larger.";
+    return List.of("The turn was: " + rod + ". " + why);
+  }
+
   /**
    * The lines to tell after a round.
    *

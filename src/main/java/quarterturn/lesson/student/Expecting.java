@@ -1,13 +1,14 @@
 package quarterturn.lesson.student;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.Prediction;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.procedure.read.BoundsReader;
+import quarterturn.session.Bench;
 import quarterturn.unit.Length;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
@@ -16,8 +17,9 @@ import quarterturn.unit.Printable;
  * Reads a prediction: the way of a turn, or what will be read. Words after it are a reason.
  *
  * @param quantity what is to be read, or null for the way of a turn
+ * @param plausible what readings can plausibly be
  */
-record Expecting(@Nullable Quantity quantity) {
+record Expecting(@Nullable Quantity quantity, Map<Quantity, Bench.Plausible> plausible) {
   private static final int LONGEST_REASON = 300;
 
   /** A way or a number with its unit, and after it the reason. */
@@ -56,10 +58,10 @@ record Expecting(@Nullable Quantity quantity) {
         };
   }
 
-  /** Whether a text is a prediction of what is asked. */
+  /** Whether a text is a prediction of what is asked, be it plausible or not. */
   boolean fits(String typed) {
     try {
-      made(typed, false);
+      new Expecting(quantity, Map.of()).made(typed, false);
       return true;
     } catch (NotUnderstoodException e) {
       return false;
@@ -87,7 +89,7 @@ record Expecting(@Nullable Quantity quantity) {
     }
     return quantity == null
         ? new Prediction(way(first), 0, reason, helped)
-        : new Prediction(null, size(quantity, first), reason, helped);
+        : new Prediction(null, plausibly(quantity, first), reason, helped);
   }
 
   private Direction way(String typed) {
@@ -106,15 +108,22 @@ record Expecting(@Nullable Quantity quantity) {
       throw no(typed);
     }
     try {
-      double said =
-          typed.equalsIgnoreCase("touches") && of.bracket()
-              ? 0
-              : of.bracket() ? Length.parse(typed).mm() : of.value(typed);
-      BoundsReader.of(of).reading(said);
-      return Math.abs(said);
+      return typed.equalsIgnoreCase("touches") && of.bracket()
+          ? 0
+          : of.bracket() ? Length.parse(typed).mm() : of.value(typed);
     } catch (NotUnderstoodException e) {
       throw no(typed);
     }
+  }
+
+  /** The size that was said, where a reading can plausibly be so. */
+  private double plausibly(Quantity of, String typed) {
+    double said = size(of, typed);
+    Bench.Plausible range = plausible.get(of);
+    if (range != null && !range.holds(said)) {
+      throw new NotUnderstoodException("\"" + Printable.of(typed) + "\" " + range.lies(of));
+    }
+    return Math.abs(said);
   }
 
   private NotUnderstoodException no(String typed) {

@@ -69,8 +69,7 @@ public record Gatekeeper(BenchLesson lesson, Moment moment, Plan plan, Instant a
     boolean why = round.opened().turn() && plan.questions() != Questioning.FEW;
     return question != null || why
         ? new Gate.Reflect(round, missing, question)
-        : new Gate.Record(
-            new LessonEvent.Reflected(at, round.n(), missing.get(0), null, null, null, false));
+        : new Gate.Record(round.way(at, missing.get(0), null));
   }
 
   /** The prediction that is due: first the way of a turn, then the gap that it will leave. */

@@ -28,6 +28,7 @@ import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.procedure.kind.Quantity;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.session.Answer;
 import quarterturn.session.Bench;
@@ -58,6 +59,7 @@ public final class LessonSession implements Bench, Closeable {
   private BenchSessions.Run run;
   private int at;
   private boolean open;
+  private boolean left;
   private List<WriterLog> logs = List.of();
   private Map<String, Long> lengths = Map.of("", 0L);
 
@@ -83,7 +85,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** Goes on to the plan's next procedure; false where there is none, or a repairer comes first. */
   public synchronized boolean next() throws IOException, UnreadableException {
-    if (!(run.asked() instanceof Prompt.Done) || at + 1 >= plan.procedures().size()) {
+    if (!(run.asked() instanceof Prompt.Done) || lastOfAll()) {
       return false;
     }
     earlier.addAll(run.events());
@@ -93,6 +95,10 @@ public final class LessonSession implements Bench, Closeable {
     run = course.open(at);
     libraries.add(run.library());
     return true;
+  }
+
+  private boolean lastOfAll() {
+    return at + 1 >= plan.procedures().size();
   }
 
   /** The bench's lesson so far. */
@@ -107,6 +113,11 @@ public final class LessonSession implements Bench, Closeable {
   @Override
   public List<String> news() {
     return run.bench().news();
+  }
+
+  @Override
+  public synchronized Map<Quantity, Plausible> plausible() {
+    return run.bench().plausible();
   }
 
   private Instant time() {
@@ -279,6 +290,12 @@ public final class LessonSession implements Bench, Closeable {
         new LessonEvent.Reflected(time(), on.n(), student, reason, question, answer, missed));
   }
 
+  /** Notes why students think that a turn went its way; null where a student typed nothing. */
+  synchronized void reflect(Round on, String student, @Nullable String reason)
+      throws RefusedException, IOException {
+    file.record(on.way(time(), student, reason));
+  }
+
   /** A question with what there is to choose from; one that no procedure has any more, without. */
   synchronized Choice choice(String question) {
     LessonQuestion ask = Questions.named(libraries, question);
@@ -293,12 +310,17 @@ public final class LessonSession implements Bench, Closeable {
     return Objects.requireNonNull(lesson().round(n), "there is no such round");
   }
 
-  /** The lines told once all have answered what was asked after a reading; none for a turn. */
+  /**
+   * The lines told once all have answered what was asked after a reading; for a turn only why it
+   * went its way, where somebody had predicted another.
+   */
   synchronized List<String> debrief(Round round) {
     String question = round.opened().question();
     LessonQuestion ask = question == null ? null : Questions.named(libraries, question);
-    boolean nothing = round.predictions().isEmpty() || (round.opened().turn() && ask == null);
-    return nothing ? List.of() : Debrief.lines(round, lesson(), ask);
+    if (round.opened().turn() && ask == null) {
+      return Debrief.way(round);
+    }
+    return round.predictions().isEmpty() ? List.of() : Debrief.lines(round, lesson(), ask);
   }
 
   /** Questions that a student missed in earlier lessons and was not asked again yet. */
@@ -390,6 +412,7 @@ public final class LessonSession implements Bench, Closeable {
 
   @Override
   public synchronized String leave() throws IOException {
+    left = true;
     return run.leave();
   }
 
@@ -401,8 +424,15 @@ public final class LessonSession implements Bench, Closeable {
   @Override
   public synchronized void close() throws IOException {
     try (LessonBench lesson = file) {
+      Prompt last = run.asked();
+      boolean finished = last.ended() && (last instanceof Prompt.HandOver || lastOfAll());
       run.close();
       signing.end(lesson.lesson().bench());
+      if (left || finished) {
+        lesson.record(new LessonEvent.Left(time(), finished));
+      }
+    } catch (RefusedException e) {
+      throw new IOException(e.getMessage(), e);
     }
   }
 }

@@ -24,7 +24,7 @@ final class Predicting implements Dialogue {
     this.session = session;
     this.round = gate.round();
     this.coming = session.coming();
-    this.expecting = ComingWords.expecting(coming, round);
+    this.expecting = ComingWords.expecting(coming, round, session.plausible());
   }
 
   private Rows rows() {

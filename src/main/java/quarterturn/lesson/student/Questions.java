@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import quarterturn.lesson.Questioning;
 import quarterturn.procedure.LessonQuestion;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
@@ -36,7 +37,7 @@ final class Questions {
         .flatMap(Questions::of)
         .filter(ask -> ask.question().equals(question))
         .findFirst()
-        .orElse(null);
+        .orElse(question.equals(Questioning.WAY.question()) ? Questioning.WAY : null);
   }
 
   private static Stream<LessonQuestion> of(Procedure procedure) {

@@ -63,7 +63,7 @@ final class Reflecting implements Dialogue {
       String typist = session.typist();
       for (String student : rows().missing()) {
         boolean typed = typist.isEmpty() || typist.equals(student);
-        session.reflect(round, student, typed ? why : null, null, false);
+        session.reflect(round, student, typed ? why : null);
       }
       return Taken.SILENTLY;
     }

@@ -277,7 +277,7 @@ public final class Desk implements Closeable {
   private String notLeft() {
     String benches =
         sight.view().rows().stream()
-            .filter(row -> sight.ended() && !row.bench().over())
+            .filter(row -> sight.ended() && !row.bench().gone())
             .map(Called::name)
             .collect(Collectors.joining(", "));
     return benches.isEmpty()

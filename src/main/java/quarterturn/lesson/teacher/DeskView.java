@@ -28,6 +28,9 @@ public record DeskView(List<Row> rows, List<StepSpread> spreads, List<Given> giv
   /** The answer shown for a bench that has not answered an order. */
   public static final String NOT_SEEN = "not seen yet";
 
+  /** The answer shown for a bench that was left in order before it answered. */
+  public static final String LEFT = "had left";
+
   /** The answer shown for a bench that has taken an order. */
   public static final String TAKEN = "taken";
 
@@ -61,7 +64,7 @@ public record DeskView(List<Row> rows, List<StepSpread> spreads, List<Given> giv
     List<WriterLog> benches = benches(plan, logs);
     List<BenchLesson> lessons =
         benches.stream().map(l -> BenchLesson.of(writer(l), plan.level(), l.events())).toList();
-    return new DeskView(rows(lessons, heard), StepSpread.of(lessons), given(of, benches));
+    return new DeskView(rows(lessons, heard), StepSpread.of(lessons), given(of, benches, lessons));
   }
 
   private static List<WriterLog> of(String lesson, List<WriterLog> logs) {
@@ -101,16 +104,19 @@ public record DeskView(List<Row> rows, List<StepSpread> spreads, List<Given> giv
     return heard == null ? null : heard.clock();
   }
 
-  private static List<Given> given(List<WriterLog> all, List<WriterLog> benches) {
+  private static List<Given> given(
+      List<WriterLog> all, List<WriterLog> benches, List<BenchLesson> lessons) {
     Map<Ref, Order> orders = new TreeMap<>();
     Map<Ref, Map<String, String>> answers = new TreeMap<>();
     for (WriterLog bench : benches) {
+      boolean gone = lessons.get(benches.indexOf(bench)).gone();
       Map<Ref, Order> own = WriterLog.orders(writer(bench), all);
       orders.putAll(own);
       for (Ref ref : own.keySet()) {
+        String answer = answer(bench.events(), ref);
         answers
             .computeIfAbsent(ref, r -> new TreeMap<>())
-            .put(writer(bench), answer(bench.events(), ref));
+            .put(writer(bench), gone && answer.equals(NOT_SEEN) ? LEFT : answer);
       }
     }
     List<Given> out = new ArrayList<>();

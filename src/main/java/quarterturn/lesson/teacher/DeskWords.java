@@ -65,10 +65,10 @@ public final class DeskWords {
     };
   }
 
-  /** When a bench was last heard of; empty where its lesson is over. */
+  /** When a bench was last heard of; empty where it was left in order. */
   public static String heard(Sight sight, DeskView.Row row) {
     Heard heard = sight.heard().get(row.bench().bench());
-    if (heard == null || row.bench().over()) {
+    if (heard == null || row.bench().gone()) {
       return "";
     }
     String lasting = lasting(heard.ago());
@@ -260,7 +260,8 @@ public final class DeskWords {
     String holds = held == 0 ? "" : ", " + held + (held == 1 ? " waits" : " wait") + " for you";
     long silent = rows.stream().filter(sight::silent).count();
     String unheard = silent == 0 ? "" : ", " + silent + " not heard of";
-    String over = sight.over() ? ", the lesson is over" : sight.ended() ? ", ending" : "";
+    String all = sight.ended() ? ", the lesson is over" : ", all done";
+    String over = sight.over() ? all : sight.ended() ? ", ending" : "";
     return benches + stops + holds + unheard + over;
   }
 

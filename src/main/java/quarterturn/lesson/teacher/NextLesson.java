@@ -68,12 +68,19 @@ public final class NextLesson {
     Plan next = plan;
     if (typed(plan, PlanPart.KIND).equals(typed(former, PlanPart.KIND))
         && typed(plan, PlanPart.NECKS).equals(typed(former, PlanPart.NECKS))) {
-      next = next.on(former.instruments());
+      next = next.on(anew(former.instruments()));
     }
     if (plan.students().equals(former.students())) {
       next = next.expecting(roster(former, logs));
     }
     return plan.level() == former.level() ? next.from(levels(former, logs)) : next;
+  }
+
+  /** The same instruments; each simulated neck has another seed, so that its readings are new. */
+  private static List<Plan.Setup> anew(List<Plan.Setup> setups) {
+    return setups.stream()
+        .map(s -> new Plan.Setup(s.bench(), s.kind(), s.neck(), s.seed() + setups.size()))
+        .toList();
   }
 
   private static List<String> roster(Plan former, List<WriterLog> logs) {
@@ -108,6 +115,8 @@ public final class NextLesson {
     int expected = plan.students().size();
     String who = expected == 0 ? "anybody may come" : Counted.of(expected, "student");
     String levels = plan.level() == former.level() ? ", each at the level that was reached" : "";
-    return "It is planned " + but + "; " + who + levels + ".";
+    boolean simulated = plan.instruments().stream().anyMatch(setup -> setup.neck() != null);
+    String readings = simulated ? " The simulated necks read anew." : "";
+    return "It is planned " + but + "; " + who + levels + "." + readings;
   }
 }

@@ -42,10 +42,10 @@ public record Sight(
     return title.substring(title.indexOf(": ") + 2);
   }
 
-  /** Whether nothing was heard of a bench for long, though its lesson is not over. */
+  /** Whether nothing was heard of a bench for long, though it was not left in order. */
   public boolean silent(DeskView.Row row) {
     Heard last = heard.get(row.bench().bench());
-    return last != null && last.silent() && !row.bench().over();
+    return last != null && last.silent() && !row.bench().gone();
   }
 
   /** Whether a desk has ended the lesson. */
@@ -55,7 +55,7 @@ public record Sight(
 
   /** Whether every bench has left the lesson in order. */
   public boolean over() {
-    return !view.rows().isEmpty() && view.rows().stream().allMatch(r -> r.bench().over());
+    return !view.rows().isEmpty() && view.rows().stream().allMatch(r -> r.bench().gone());
   }
 
   /** What keeps a bench and no desk has released yet, stops first. */
@@ -71,7 +71,8 @@ public record Sight(
     for (DeskView.Given given : view.given()) {
       if (given.order() instanceof Order.Release release
           && release.keeps().equals(keep.ref())
-          && DeskView.NOT_SEEN.equals(given.answers().get(row.bench().bench()))
+          && given.answers().containsKey(row.bench().bench())
+          && !row.bench().taken().contains(given.ref())
           && Acceptance.refusal(row.bench(), release) == null) {
         return given;
       }

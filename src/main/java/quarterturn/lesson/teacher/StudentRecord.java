@@ -12,6 +12,7 @@ import quarterturn.lesson.Level;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Prediction;
+import quarterturn.lesson.Questioning;
 import quarterturn.lesson.Round;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
@@ -23,7 +24,7 @@ import quarterturn.unit.Bracket;
  * The record of a lesson for one student, from the benches' files alone.
  *
  * @param benches where the student sat, as they are called
- * @param tries every prediction, bench by bench, oldest first
+ * @param tries every prediction since its result could be seen, bench by bench, oldest first
  * @param levels where the student stood, and each change
  * @param again questions of earlier lessons that were asked once more
  * @param returning questions that come back at the next lesson
@@ -89,7 +90,9 @@ public record StudentRecord(
     again.forEach(asked -> out.add(new Answered(asked.question(), asked.missed())));
     for (Tried tried : tries) {
       LessonEvent.Reflected reflected = tried.reflected();
-      if (reflected != null && reflected.question() != null) {
+      // The way of a turn is an idea of its own.
+      boolean way = Questioning.WAY.question().equals(reflected == null ? "" : reflected.question());
+      if (reflected != null && reflected.question() != null && !way) {
         out.add(new Answered(reflected.question(), reflected.missed()));
       }
     }
@@ -166,7 +169,8 @@ public record StudentRecord(
     private void tries(
         String bench, Round round, Spot about, List<LessonEvent.Reflected> reflected) {
       Prediction prediction = round.predictions().get(student);
-      if (prediction != null) {
+      // A sheet that is printed early shows nobody what others still predict.
+      if (prediction != null && round.shown() != null) {
         tries.add(
             new Tried(
                 bench,

@@ -134,7 +134,7 @@ final class ClassSheet {
         String.join(", ", record.students()),
         String.join(", ", record.stages()),
         String.valueOf(results),
-        record.bench().over() ? "yes" : "no");
+        record.bench().gone() ? "yes" : "no");
   }
 
   private SheetPart.Block spread() {

@@ -60,7 +60,8 @@ class WriterLogTest {
           new LessonEvent.Declined(T, REF, Refusal.VALUE_DIFFERS),
           new LessonEvent.Ordered(T, null, new Order.End()),
           new LessonEvent.Ordered(T, BENCH, new Order.Hold("Wait.")),
-          new LessonEvent.Struck(T, "student 3"));
+          new LessonEvent.Struck(T, "student 3"),
+          new LessonEvent.Left(T, true));
 
   private static byte[] file(List<LessonEvent> events) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();

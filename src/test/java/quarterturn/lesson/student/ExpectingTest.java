@@ -3,17 +3,21 @@ package quarterturn.lesson.student;
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.lesson.Direction;
 import quarterturn.lesson.Prediction;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Bench;
 import quarterturn.unit.NotUnderstoodException;
 
 class ExpectingTest {
-  private static final Expecting GAP = new Expecting(Quantity.RELIEF);
-  private static final Expecting WAY = new Expecting(null);
+  private static final Expecting GAP = 
+      new Expecting(
+          Quantity.RELIEF, Map.of(Quantity.RELIEF, new Bench.Plausible(0, 3)));
+  private static final Expecting WAY = new Expecting(null, Map.of());
 
   @ParameterizedTest
   @CsvSource(
@@ -53,9 +57,7 @@ class ExpectingTest {
     "tighten",
     "1/8",
     "much",
-    "35",
     "0.30 0.35",
-    "-0.3",
     "''",
     "1 0.30",
   })
@@ -65,6 +67,17 @@ class ExpectingTest {
     assertThat(e)
         .hasMessageThat()
         .isEqualTo("\"" + line + "\" is no answer here. The gap in mm, for example 0.35.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"35", "5mm", "-0.3"})
+  void aGapThatNoReadingCanBeIsAskedAgain(String line) {
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> GAP.made(line, false));
+    assertThat(e)
+        .hasMessageThat()
+        .isEqualTo(
+            "\"" + line + "\" is not plausible for relief, which lies between 0 and 3 mm.");
   }
 
   @ParameterizedTest
@@ -78,7 +91,7 @@ class ExpectingTest {
   @ParameterizedTest
   @CsvSource({"INTONATION,-3,3", "ACTION,2.25,2.25", "PICKUP_GAP,2.5,2.5"})
   void otherReadingsHaveTheirOwnUnit(Quantity quantity, String line, double size) {
-    Expecting expecting = new Expecting(quantity);
+    Expecting expecting = new Expecting(quantity, Map.of());
     assertThat(expecting.made(line, false).size()).isEqualTo(size);
     assertThat(expecting.asks()).endsWith(quantity.unit());
     assertThat(expecting.fits(expecting.example())).isTrue();

@@ -14,7 +14,7 @@ class RowsTest {
   private static final List<String> HERE = List.of("Ana", "Ben", "Cleo");
 
   private static String read(String line, String missing) {
-    Expecting expecting = new Expecting(Quantity.RELIEF);
+    Expecting expecting = new Expecting(Quantity.RELIEF, java.util.Map.of());
     Rows rows = new Rows(HERE, List.of(missing.split("-")));
     return rows.read(line, expecting::fits).entrySet().stream()
         .map(row -> row.getKey() + "=" + row.getValue())

@@ -51,6 +51,27 @@ class DeskViewTest {
   }
 
   @Test
+  void aBenchThatLeftInOrderIsDoneAndAnOrderNeedNotWaitForIt() {
+    LessonEvent left = new LessonEvent.Left(T, true);
+    WriterLog desk =
+        Demo.log(
+            Demo.LESSON,
+            "desk",
+            WriterLog.Part.BOARD,
+            new LessonEvent.Ordered(T, null, new Order.End()));
+    WriterLog gone = Demo.bench("bench-a", came("Ana"), left);
+    DeskView view = DeskView.of(Demo.PLAN, List.of(gone, desk));
+    assertThat(DeskWords.stands(view.rows().get(0))).isEqualTo("done");
+    assertThat(view.rows().get(0).bench().gone()).isTrue();
+    assertThat(view.given().get(0).answers()).containsExactly("bench-a", DeskView.LEFT);
+    WriterLog back =
+        Demo.bench("bench-a", came("Ana"), left, new LessonEvent.Joined(T, "By the window"));
+    view = DeskView.of(Demo.PLAN, List.of(back, desk));
+    assertThat(DeskWords.stands(view.rows().get(0))).isEqualTo("works");
+    assertThat(view.given().get(0).answers()).containsExactly("bench-a", DeskView.NOT_SEEN);
+  }
+
+  @Test
   void stopsComeFirstThenWhoWaitsLongestByTheirOwnClock() {
     WriterLog works = Demo.bench("bench-a", came("Ana"));
     WriterLog held = Demo.bench("bench-b", came("Ben"), HELD, ticked(3));

@@ -22,6 +22,7 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Ref;
+import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.WriterLog;
@@ -100,6 +101,28 @@ class LessonSheetsTest {
     String text = file(InventedLesson.logs(), LessonFormat.TEXT, 0).replaceAll("\\s+", " ");
     assertThat(text.indexOf("They reach from")).isGreaterThan(0);
     assertThat(text.indexOf("Their mean is")).isGreaterThan(text.indexOf("They reach from"));
+  }
+
+  @Test
+  void aSheetThatIsPrintedEarlyHoldsNoPredictionThatOthersStillMake() {
+    Spot spot = new Spot("relief", "read", "Measure", 9);
+    List<WriterLog> logs =
+        InventedLesson.with(
+            InventedLesson.logs(),
+            "blue",
+            new LessonEvent.Opened(InventedLesson.NOW, spot, false, false, null, 0.05, null));
+    int round = logs.get(1).events().size();
+    Prediction locked = new Prediction(null, 0.77, "zigzag", false);
+    for (LessonSheets.File file :
+        files(
+            InventedLesson.with(
+                logs,
+                "blue",
+                new LessonEvent.Predicted(InventedLesson.NOW, round, "Cleo", locked)),
+            LessonFormat.values())) {
+      assertThat(file.text()).doesNotContain("0.77");
+      assertThat(file.text()).doesNotContain("zigzag");
+    }
   }
 
   @Test
