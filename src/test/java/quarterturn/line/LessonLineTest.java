@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -246,13 +247,16 @@ class LessonLineTest {
     Played.until(
         session, folder, s -> s.gate() instanceof Gate.Predict now && now.round().opened().turn());
     session.predict(
-        session.lesson().pending(true).n(), "Ana", new Prediction(Direction.LESS, 0, null, false));
-    Played.until(session, folder, s -> s.gate() instanceof Gate.Reflect now && now.round().opened().turn());
+        Objects.requireNonNull(session.lesson().pending(true)).n(),
+        "Ana",
+        new Prediction(Direction.LESS, 0, null, false));
+    Played.until(
+        session, folder, s -> s.gate() instanceof Gate.Reflect now && now.round().opened().turn());
     BenchDialogue dialogue = new BenchDialogue(session);
     dialogue.look();
     dialogue.take("a guess");
     dialogue.look();
-    assertThat(dialogue.question().lines())
+    assertThat(Objects.requireNonNull(dialogue.question()).lines())
         .containsExactly(
             "The turn was: tighten 1/8 turn. Tightening an ordinary rod makes the gap smaller.");
     String lesson = session.plan().lesson();

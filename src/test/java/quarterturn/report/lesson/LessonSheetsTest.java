@@ -22,7 +22,6 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Ref;
-import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.WriterLog;
@@ -116,9 +115,7 @@ class LessonSheetsTest {
     for (LessonSheets.File file :
         files(
             InventedLesson.with(
-                logs,
-                "blue",
-                new LessonEvent.Predicted(InventedLesson.NOW, round, "Cleo", locked)),
+                logs, "blue", new LessonEvent.Predicted(InventedLesson.NOW, round, "Cleo", locked)),
             LessonFormat.values())) {
       assertThat(file.text()).doesNotContain("0.77");
       assertThat(file.text()).doesNotContain("zigzag");
