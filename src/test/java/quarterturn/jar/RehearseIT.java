@@ -105,7 +105,7 @@ class RehearseIT {
   @Test
   void aPersonPractisesInPlainLinesAndLeaves() throws Exception {
     JarProcess.Ran ran =
-        JarProcess.inside("\n?\nquit\n", "rehearse", "--plain", "--data", folder.toString());
+        JarProcess.inside("?\nquit\n", "rehearse", "--plain", "--data", folder.toString());
     assertThat(ran.status()).isEqualTo(0);
     assertThat(ran.out()).contains("A rehearsal on a simulated neck; nothing of it is kept.");
     assertThat(ran.out()).contains("Of a rehearsal nothing is kept.");
