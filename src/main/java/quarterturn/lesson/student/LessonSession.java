@@ -354,16 +354,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** The duties in the part at hand, or an empty text where a student is alone. */
   public synchronized String duties() {
-    int parts = 0;
-    String last = "";
-    for (LessonEvent event : file.events()) {
-      if (event instanceof LessonEvent.Stepped stepped) {
-        String part = stepped.spot().procedure() + "/" + stepped.spot().part();
-        parts += part.equals(last) ? 0 : 1;
-        last = part;
-      }
-    }
-    return Duties.words(lesson().students(), Math.max(1, parts));
+    return Duties.words(lesson().students(), Math.max(1, Duties.moves(file.events())));
   }
 
   /**
