@@ -12,7 +12,8 @@ import quarterturn.session.Question;
 /**
  * The state of a desk's screen.
  *
- * @param marked id of the bench that keys act on, or empty; the mark moves with its row
+ * @param marked id of the bench that was marked, whose mark moves with its row; empty where keys act
+ *     on the first
  * @param asked the question for what an order needs, shown over everything else, or null
  * @param field the text being typed
  * @param pick index of the marked student of the bench
@@ -34,11 +35,9 @@ record DeskModel(
         .seeing(sight, null);
   }
 
-  /** The model with newly read benches; the first row is marked if the marked bench is gone. */
+  /** The model with newly read benches; no bench is marked if the marked one is gone. */
   DeskModel seeing(Sight now, @Nullable Question asks) {
-    boolean there = now.row(marked) != null;
-    List<DeskView.Row> rows = now.view().rows();
-    String mark = there ? marked : rows.isEmpty() ? "" : rows.get(0).bench().bench();
+    String mark = now.row(marked) != null ? marked : "";
     return Objects.equals(asks, asked)
         ? new DeskModel(now, mark, layer, asks, field, pick, scroll, message)
         : new DeskModel(now, mark, DeskLayer.NONE, asks, Field.EMPTY, 0, 0, message);
@@ -54,7 +53,10 @@ record DeskModel(
 
   /** The model with another view open over the benches. */
   DeskModel with(DeskLayer other) {
-    return new DeskModel(sight, marked, other, null, Field.EMPTY, 0, 0, "");
+    DeskView.Row row = row();
+    // What is open over the benches stays with its bench.
+    String mark = other == DeskLayer.NONE || row == null ? marked : row.bench().bench();
+    return new DeskModel(sight, mark, other, null, Field.EMPTY, 0, 0, "");
   }
 
   DeskModel typing(Field typed) {
@@ -71,9 +73,10 @@ record DeskModel(
     return new DeskModel(sight, marked, layer, asked, field, pick, from, message);
   }
 
-  /** The marked bench, or null where there is none. */
+  /** The bench that keys act on, or null where there is none. */
   DeskView.@Nullable Row row() {
-    return sight.row(marked);
+    List<DeskView.Row> rows = sight.view().rows();
+    return marked.isEmpty() && !rows.isEmpty() ? rows.get(0) : sight.row(marked);
   }
 
   /** Index of the marked bench among the rows, or -1. */

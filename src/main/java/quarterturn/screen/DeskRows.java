@@ -47,7 +47,7 @@ final class DeskRows {
 
   private static void row(Canvas canvas, DeskModel model, DeskView.Row row, int at) {
     int width = canvas.width();
-    boolean on = row.bench().bench().equals(model.marked());
+    boolean on = row.equals(model.row());
     canvas.put(1, at, on ? "►" : " ", Ink.STRONG);
     String where = Wrap.cut(DeskWords.where(model.sight(), row.bench()), width / 2);
     int name = width - 2 - Canvas.cells(where) - 6;

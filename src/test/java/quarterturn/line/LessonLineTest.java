@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,10 +21,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.lesson.DemoCourse;
 import quarterturn.lesson.Direction;
+import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Played;
 import quarterturn.lesson.Prediction;
 import quarterturn.lesson.Questioning;
 import quarterturn.lesson.store.LessonFolder;
+import quarterturn.lesson.store.WriterFile;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.student.BenchDialogue;
 import quarterturn.lesson.student.Gate;
@@ -263,5 +266,26 @@ class LessonLineTest {
     session.close();
     List<WriterLog> logs = LessonFolder.read(folder).logs();
     assertThat(Returning.after(logs, lesson, "Ana")).containsExactly(Questioning.WAY.question());
+  }
+
+  @Test
+  void theNeckIsShownOnceNobodyIsAtWorkOnItAnyMore() throws Exception {
+    LessonSession session = DemoCourse.session(folder, false, "Ana");
+    String lesson = session.plan().lesson();
+    WriterLog.Header other = new WriterLog.Header(lesson, "right", WriterLog.Part.BENCH);
+    try (WriterFile right = WriterFile.create(folder, other)) {
+      right.append(List.of(new LessonEvent.Joined(Instant.EPOCH, "right")));
+      session.look();
+      Played.until(session, folder, s -> s.coming().ended());
+      assertThat(session.prompt().said().notes().toString())
+          .contains("How the neck really was is shown once");
+      assertThat(session.prompt().said().notes().toString()).doesNotContain("as it really was");
+      right.append(List.of(new LessonEvent.Left(Instant.EPOCH, true)));
+      session.look();
+      assertThat(session.prompt().said().notes().toString()).contains("The neck as it really was");
+    }
+    session.close();
+    assertThat(LessonFolder.read(folder).logs().get(0).all(LessonEvent.Left.class).count())
+        .isEqualTo(1);
   }
 }

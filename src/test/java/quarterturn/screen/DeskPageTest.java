@@ -153,6 +153,9 @@ class DeskPageTest {
     DeskModel then = green.seeing(moved, null);
     assertThat(then.marked()).isEqualTo("green");
     assertThat(moved.view().rows().indexOf(then.row())).isLessThan(2);
+    // Where none was marked, keys act on the bench that stands first now.
+    DeskModel first = DeskModel.of(InventedLesson.sight()).seeing(moved, null);
+    assertThat(first.row()).isEqualTo(moved.view().rows().get(0));
   }
 
   @Test

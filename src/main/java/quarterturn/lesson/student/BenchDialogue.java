@@ -116,7 +116,7 @@ public final class BenchDialogue implements Dialogue {
         || (stands.here().isEmpty() && gate instanceof Gate.Open)) {
       return new Arriving(session);
     }
-    return new Holding(gate);
+    return new Holding(gate, session.unveiled());
   }
 
   private void greet() {

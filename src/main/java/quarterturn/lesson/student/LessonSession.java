@@ -48,6 +48,9 @@ import quarterturn.unit.Bracket;
  * orders while another answers.
  */
 public final class LessonSession implements Bench, Closeable {
+  private static final String LATER =
+      "How the neck really was is shown once every bench on it is done: join again then.";
+
   private final LessonBench file;
   private final Plan plan;
   private final Path folder;
@@ -354,16 +357,7 @@ public final class LessonSession implements Bench, Closeable {
 
   /** The duties in the part at hand, or an empty text where a student is alone. */
   public synchronized String duties() {
-    int parts = 0;
-    String last = "";
-    for (LessonEvent event : file.events()) {
-      if (event instanceof LessonEvent.Stepped stepped) {
-        String part = stepped.spot().procedure() + "/" + stepped.spot().part();
-        parts += part.equals(last) ? 0 : 1;
-        last = part;
-      }
-    }
-    return Duties.words(lesson().students(), Math.max(1, parts));
+    return Duties.words(lesson().students(), Math.max(1, Duties.moves(file.events())));
   }
 
   /**
@@ -372,6 +366,10 @@ public final class LessonSession implements Bench, Closeable {
    */
   @Override
   public synchronized Prompt prompt() {
+    if (open && run.asked().ended() && run.practice() != null && !lesson().over() && !alone()) {
+      // Others may still predict what this would tell.
+      return run.asked().noting(List.of(LATER));
+    }
     if (open) {
       return Fade.of(run.bench().prompt(), lesson().level());
     }
@@ -380,6 +378,25 @@ public final class LessonSession implements Bench, Closeable {
     return new Prompt.Tell(
         new PromptText(
             said.procedure(), said.step(), said.part(), text, null, List.of(), null, List.of()));
+  }
+
+  /** Whether nobody else is still at work on this bench's neck. */
+  private boolean alone() {
+    Plan.Setup neck = plan.forBench(lesson().name());
+    return logs.stream()
+        .filter(log -> log.header() != null && log.header().role() == WriterLog.Part.BENCH)
+        .filter(log -> log.header() != null && log.header().lesson().equals(plan.lesson()))
+        .map(log -> BenchLesson.of(log.header().writer(), plan.level(), log.events()))
+        .filter(other -> !other.bench().equals(lesson().bench()))
+        .filter(other -> Objects.equals(neck, plan.forBench(other.name())))
+        .allMatch(BenchLesson::gone);
+  }
+
+  /** What a simulated neck really was, where its session has ended. */
+  synchronized List<String> unveiled() {
+    return run.asked().ended() && run.practice() != null
+        ? run.bench().prompt().said().notes()
+        : List.of();
   }
 
   @Override

@@ -7,8 +7,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Acceptance;
@@ -17,6 +19,7 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
+import quarterturn.lesson.Ref;
 import quarterturn.lesson.Refusal;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.PlanFile;
@@ -149,7 +152,13 @@ public final class Desk implements Closeable {
               + (why.isEmpty() ? "" : ": " + why)
               + ". Look there first, then release it once more.");
     }
-    give(row, new Order.Release(keep.ref(), ReadBack.of(typed, keep.value())));
+    Order.Release order = new Order.Release(keep.ref(), ReadBack.of(typed, keep.value()));
+    boolean last =
+        sight.view().rows().stream()
+            .filter(other -> !other.bench().bench().equals(bench))
+            .noneMatch(other -> holds(other, keep));
+    // The last bench ends it for those too that join later.
+    give(last && forAll(keep) ? null : row, order);
     return "Released " + called + ": " + what(keep) + ".";
   }
 
@@ -161,6 +170,20 @@ public final class Desk implements Closeable {
         .collect(Collectors.joining(", "));
   }
 
+  /** Whether a bench is held by this too, or will be once it looks, and was not let go on. */
+  private boolean holds(DeskView.Row row, Keep keep) {
+    boolean later = !row.bench().gone() && !row.bench().taken().contains(keep.ref());
+    return later || sight.toRelease(row).stream().anyMatch(keep::sameAs);
+  }
+
+  /** Whether a desk began a hold at every bench, also at those that join later. */
+  private boolean forAll(Keep keep) {
+    return logs.stream()
+        .filter(log -> DeskView.writer(log).equals(keep.ref().writer()))
+        .flatMap(log -> log.events().stream().skip(keep.ref().n() - 1L).limit(1))
+        .anyMatch(e -> e instanceof LessonEvent.Ordered ordered && ordered.bench() == null);
+  }
+
   private static String what(Keep keep) {
     return keep.kind() == Keep.Kind.STOP ? "the stop" : Printable.of(keep.what());
   }
@@ -169,10 +192,15 @@ public final class Desk implements Closeable {
   public synchronized String releaseAll() throws RefusedException, IOException {
     look();
     List<String> done = new ArrayList<>();
-    for (DeskView.Row row : sight.view().rows()) {
-      for (Keep keep : sight.toRelease(row)) {
+    Set<Ref> ended = new HashSet<>();
+    Sight before = sight;
+    for (DeskView.Row row : before.view().rows()) {
+      for (Keep keep : before.toRelease(row)) {
         if (keep.kind() == Keep.Kind.TEACHER) {
-          give(row, new Order.Release(keep.ref(), Value.NONE));
+          boolean all = forAll(keep);
+          if (!all || ended.add(keep.ref())) {
+            give(all ? null : row, new Order.Release(keep.ref(), Value.NONE));
+          }
           done.add(Called.name(row));
         }
       }

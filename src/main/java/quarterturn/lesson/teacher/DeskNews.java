@@ -83,7 +83,8 @@ public final class DeskNews {
               ? given.answers().values().stream().anyMatch(a -> !a.equals(DeskView.NOT_SEEN))
               : !was.answers().equals(given.answers());
       if (answered || (was == null && !own)) {
-        boolean late = own && given.answers().containsValue(Refusal.ALREADY_RELEASED.words());
+        boolean one = given.answers().size() == 1;
+        boolean late = own && one && given.answers().containsValue(Refusal.ALREADY_RELEASED.words());
         if (late) {
           pressing.add(DeskWords.late(after, given));
         } else {

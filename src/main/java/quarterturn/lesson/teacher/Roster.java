@@ -37,7 +37,7 @@ public final class Roster {
   private List<String> students = List.of();
   private String part = "";
   private String step = "";
-  private int parts;
+  private int moves;
 
   private Roster(String bench, Set<String> saddleSteps) {
     this.bench = bench;
@@ -102,8 +102,10 @@ public final class Roster {
       BenchLesson lesson = BenchLesson.of(DeskView.writer(log), plan.level(), log.events());
       Roster roster = new Roster(lesson.name(), saddleSteps);
       BenchLesson before = BenchLesson.empty(DeskView.writer(log), plan.level());
-      for (LessonEvent event : log.events()) {
+      for (int i = 0; i < log.events().size(); i++) {
+        LessonEvent event = log.events().get(i);
         BenchLesson after = before.after(event);
+        roster.moves = Duties.moves(log.events().subList(0, i + 1));
         roster.take(event, before, after);
         before = after;
       }
@@ -158,7 +160,6 @@ public final class Roster {
     if (!next.equals(part)) {
       close();
       part = next;
-      parts++;
     }
   }
 
@@ -169,10 +170,10 @@ public final class Roster {
 
   /** Notes the duties in this part of the students who are there now. */
   private void deal() {
-    if (parts == 0) {
+    if (moves == 0) {
       return;
     }
-    Map<String, List<String>> duties = Duties.of(students, parts);
+    Map<String, List<String>> duties = Duties.of(students, moves);
     for (String student : students) {
       List<String> own = duties.getOrDefault(student, List.of(ALL));
       now.compute(

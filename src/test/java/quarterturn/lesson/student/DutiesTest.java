@@ -1,11 +1,17 @@
 package quarterturn.lesson.student;
 
 import static com.google.common.truth.Truth.assertThat;
+import static quarterturn.lesson.Demo.T;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import quarterturn.lesson.LessonEvent;
+import quarterturn.lesson.Spot;
+import quarterturn.lesson.Value;
+import quarterturn.unit.Turn;
 
 class DutiesTest {
   @Test
@@ -41,5 +47,31 @@ class DutiesTest {
     }
     assertThat(turned).containsExactlyElementsIn(six);
     assertThat(read).containsExactlyElementsIn(six);
+  }
+
+  @Test
+  void inALessonOfTwoTurnsBothTurnAndRead() {
+    List<LessonEvent> events = new ArrayList<>();
+    List<String> turn = new ArrayList<>();
+    List<String> read = new ArrayList<>();
+    for (String part : List.of("Measure", "Turn", "Settle and read", "Turn", "Settle and read")) {
+      Spot spot = new Spot("relief", "step", part, events.size() + 1);
+      events.add(new LessonEvent.Stepped(T, spot));
+      boolean turns = part.equals("Turn");
+      Duties.of(List.of("Ana", "Ben"), Duties.moves(events))
+          .forEach(
+              (who, what) -> {
+                if (what.contains(turns ? "turns" : "reads")) {
+                  (turns ? turn : read).add(who);
+                }
+              });
+      if (turns) {
+        events.add(new LessonEvent.Opened(T, spot, true, false, null, 0.05, null));
+        events.add(
+            new LessonEvent.Resulted(T, events.size(), new Value.Rod(new Turn(0.125))));
+      }
+    }
+    assertThat(turn).containsExactly("Ben", "Ana").inOrder();
+    assertThat(read).containsExactly("Ben", "Ben", "Ana").inOrder();
   }
 }

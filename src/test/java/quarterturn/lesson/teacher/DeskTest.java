@@ -24,6 +24,9 @@ import quarterturn.lesson.BenchLesson;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonProof;
 import quarterturn.lesson.Level;
+import quarterturn.lesson.store.WriterFile;
+import quarterturn.lesson.student.LessonBench;
+import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Levels;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Ref;
@@ -187,6 +190,30 @@ class DeskTest {
       assertWithMessage("a stop is never released along with others")
           .that(bench(desk, "blue").keptBy())
           .hasSize(1);
+    }
+  }
+
+  /** The last release ends it, so that nobody who comes later waits for what was meant before. */
+  @Test
+  void aHoldOfEveryBenchEndsOnceEachWasLetGoOn() throws Exception {
+    try (Desk desk = open("desk")) {
+      desk.release("blue", "", desk.sight());
+      desk.hold(null, "All look here.");
+      desk.release("red", "tighten 1/8", desk.sight());
+      InventedLesson.take(folder, watch.now);
+      for (String bench : List.of("green", "blue", "red")) {
+        desk.look();
+        desk.release(bench, "", desk.sight());
+        InventedLesson.take(folder, watch.now);
+      }
+      WriterLog.Header late =
+          new WriterLog.Header(InventedLesson.PLAN.lesson(), "late", WriterLog.Part.BENCH);
+      try (LessonBench file = LessonBench.at(WriterFile.create(folder, late), Level.WORKED)) {
+        file.record(new LessonEvent.Joined(watch.now, "Late"));
+        file.take(LessonFolder.read(folder).logs(), watch.now);
+      }
+      assertThat(bench(desk, "late").taken()).isNotEmpty();
+      assertThat(bench(desk, "late").keptBy()).isEmpty();
     }
   }
 
