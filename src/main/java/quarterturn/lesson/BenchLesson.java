@@ -45,8 +45,8 @@ public record BenchLesson(
   /** The lesson of a bench at which nothing has happened yet. */
   public static BenchLesson empty(String bench, Level begin) {
     return new BenchLesson(
-        bench, bench, begin, List.of(), Map.of(), null, List.of(), List.of(), Set.of(), false,
-        null, 0, null);
+        bench, bench, begin, List.of(), Map.of(), null, List.of(), List.of(), Set.of(), false, null,
+        0, null);
   }
 
   /** The lesson of a bench after all of {@code events}. */
@@ -64,7 +64,9 @@ public record BenchLesson(
         bench, name, begin, students, levels, spot, rounds, keeps, taken, over, left, events, at);
   }
 
-  /** Whether nobody is at work here any more: the lesson is over, or the bench was left in order. */
+  /**
+   * Whether nobody is at work here any more: the lesson is over, or the bench was left in order.
+   */
   public boolean gone() {
     return over || left != null;
   }

@@ -29,8 +29,7 @@ public final class LessonFace {
       outcome = ScreenFace.run(surface, session, zone, cards);
     } while (done(outcome, session) && session.next());
     return done(outcome, session)
-        ? new ScreenFace.Outcome(
-            outcome.status(), outcome.farewell() + "\n" + BenchWords.DONE)
+        ? new ScreenFace.Outcome(outcome.status(), outcome.farewell() + "\n" + BenchWords.DONE)
         : outcome;
   }
 

@@ -21,8 +21,7 @@ public final class Played {
   }
 
   /** Answers for everybody until the bench stands where it is wanted. */
-  public static void until(LessonSession session, Path folder, There there)
-      throws Exception {
+  public static void until(LessonSession session, Path folder, There there) throws Exception {
     for (int i = 0; i < MOST; i++) {
       session.gate();
       if (there.is(session)) {

@@ -29,8 +29,10 @@ class SecretPredictionsTest {
     Played.until(
         session,
         folder,
-        s -> s.gate() instanceof Gate.Predict now && !now.round().predictions().isEmpty()
-            && now.round().opened().turn());
+        s ->
+            s.gate() instanceof Gate.Predict now
+                && !now.round().predictions().isEmpty()
+                && now.round().opened().turn());
     session.come("Cleo");
     return session;
   }

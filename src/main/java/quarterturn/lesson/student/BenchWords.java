@@ -31,8 +31,7 @@ public final class BenchWords {
       Pattern.compile("(.*?)[\\s,;]+stop[\\s!.]*", Pattern.CASE_INSENSITIVE);
 
   /** What is said where nothing is left to do. */
-  public static final String DONE =
-      "Everything that was planned is done at this bench. Thank you.";
+  public static final String DONE = "Everything that was planned is done at this bench. Thank you.";
 
   private BenchWords() {}
 

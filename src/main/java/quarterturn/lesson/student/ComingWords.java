@@ -60,8 +60,7 @@ final class ComingWords {
   }
 
   /** What is asked of a prediction. */
-  static Expecting expecting(
-      Prompt coming, Round round, Map<Quantity, Bench.Plausible> plausible) {
+  static Expecting expecting(Prompt coming, Round round, Map<Quantity, Bench.Plausible> plausible) {
     Quantity read = coming instanceof Prompt.Measure measure ? measure.quantity() : Quantity.RELIEF;
     return new Expecting(round.opened().turn() ? null : read, plausible);
   }

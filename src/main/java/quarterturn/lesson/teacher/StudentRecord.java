@@ -91,7 +91,8 @@ public record StudentRecord(
     for (Tried tried : tries) {
       LessonEvent.Reflected reflected = tried.reflected();
       // The way of a turn is an idea of its own.
-      boolean way = Questioning.WAY.question().equals(reflected == null ? "" : reflected.question());
+      boolean way =
+          Questioning.WAY.question().equals(reflected == null ? "" : reflected.question());
       if (reflected != null && reflected.question() != null && !way) {
         out.add(new Answered(reflected.question(), reflected.missed()));
       }

@@ -14,8 +14,7 @@ class BenchWordsTest {
     }
     assertThat(BenchWords.stop("stop it creaks", true))
         .isEqualTo(new BenchWords.Stop("", "it creaks"));
-    assertThat(BenchWords.stop("1 0.45 stop", false))
-        .isEqualTo(new BenchWords.Stop("1 0.45", ""));
+    assertThat(BenchWords.stop("1 0.45 stop", false)).isEqualTo(new BenchWords.Stop("1 0.45", ""));
     assertThat(BenchWords.stop("0.70..0.75, Stop!", false))
         .isEqualTo(new BenchWords.Stop("0.70..0.75", ""));
     assertThat(BenchWords.stop("where the strings stop", true)).isNull();

@@ -14,9 +14,8 @@ import quarterturn.session.Bench;
 import quarterturn.unit.NotUnderstoodException;
 
 class ExpectingTest {
-  private static final Expecting GAP = 
-      new Expecting(
-          Quantity.RELIEF, Map.of(Quantity.RELIEF, new Bench.Plausible(0, 3)));
+  private static final Expecting GAP =
+      new Expecting(Quantity.RELIEF, Map.of(Quantity.RELIEF, new Bench.Plausible(0, 3)));
   private static final Expecting WAY = new Expecting(null, Map.of());
 
   @ParameterizedTest
@@ -76,8 +75,7 @@ class ExpectingTest {
         assertThrows(NotUnderstoodException.class, () -> GAP.made(line, false));
     assertThat(e)
         .hasMessageThat()
-        .isEqualTo(
-            "\"" + line + "\" is not plausible for relief, which lies between 0 and 3 mm.");
+        .isEqualTo("\"" + line + "\" is not plausible for relief, which lies between 0 and 3 mm.");
   }
 
   @ParameterizedTest
