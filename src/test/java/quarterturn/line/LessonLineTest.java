@@ -1,6 +1,7 @@
 package quarterturn.line;
 
 import static com.google.common.truth.Truth.assertThat;
+import static java.util.Objects.requireNonNull;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -249,14 +250,16 @@ class LessonLineTest {
     Played.until(
         session, folder, s -> s.gate() instanceof Gate.Predict now && now.round().opened().turn());
     session.predict(
-        session.lesson().pending(true).n(), "Ana", new Prediction(Direction.LESS, 0, null, false));
+        ((Gate.Predict) session.gate()).round().n(),
+        "Ana",
+        new Prediction(Direction.LESS, 0, null, false));
     Played.until(
         session, folder, s -> s.gate() instanceof Gate.Reflect now && now.round().opened().turn());
     BenchDialogue dialogue = new BenchDialogue(session);
     dialogue.look();
     dialogue.take("a guess");
     dialogue.look();
-    assertThat(dialogue.question().lines())
+    assertThat(requireNonNull(dialogue.question()).lines())
         .containsExactly(
             "The turn was: tighten 1/8 turn. Tightening an ordinary rod makes the gap smaller.");
     String lesson = session.plan().lesson();
