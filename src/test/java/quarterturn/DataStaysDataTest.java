@@ -41,7 +41,7 @@ class DataStaysDataTest {
       a key of a file: lesson/store/PlanFile level
       a key of a file: procedure/read/BoundsReader held
       a key of a file: procedure/read/Unlikely strings
-      a key of JSON: lesson/store/LessonJson held level
+      a key of JSON: lesson/store/LessonJson held left level
       a key of JSON: report/sheet/SheetJson held
       a key of JSON: script/PromptJson held
       a key of JSON: script/QuestionJson held

@@ -21,8 +21,7 @@ public enum Questioning implements Worded {
           null,
           "Loosen it. Tightening makes the gap smaller, loosening makes it larger.",
           List.of(
-              new LessonQuestion.Idea(
-                  "Tighten it.", "Tightening makes the gap smaller, and it is too small.")));
+              new LessonQuestion.Idea("Tighten it.", "Tightening makes the gap smaller still.")));
 
   private final String words;
 

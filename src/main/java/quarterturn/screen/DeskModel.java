@@ -12,8 +12,8 @@ import quarterturn.session.Question;
 /**
  * The state of a desk's screen.
  *
- * @param marked id of the bench that was marked, whose mark moves with its row; empty where keys act
- *     on the first
+ * @param marked id of the bench that was marked, whose mark moves with its row; empty where keys
+ *     act on the first
  * @param asked the question for what an order needs, shown over everything else, or null
  * @param field the text being typed
  * @param pick index of the marked student of the bench

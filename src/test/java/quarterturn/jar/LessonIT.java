@@ -81,7 +81,7 @@ class LessonIT {
       send(jar, "Press Enter when it is done.", "");
       send(jar, "Type understood", "u");
       send(jar, "Press Enter when it is done.", "");
-      send(jar, "Type wait", "done");
+      send(jar, "Type done to go on", "done");
       unseenUpTo(jar, "Predict it before you take it.");
       jar.send("0.6 it looks like a card");
       unseenUpTo(jar, "Ana: locked.");

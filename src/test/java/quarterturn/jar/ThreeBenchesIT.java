@@ -61,7 +61,7 @@ class ThreeBenchesIT {
     bench.waitFor("Press Enter when it is done").keys("\r");
     bench.waitFor("Type understood").keys("u\r");
     bench.waitFor("tune every string").keys("\r");
-    bench.waitFor("Type wait").keys("done\r");
+    bench.waitFor("Type done to go on").keys("done\r");
     bench.waitFor("Predict it before");
   }
 

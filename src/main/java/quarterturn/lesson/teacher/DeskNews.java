@@ -84,7 +84,8 @@ public final class DeskNews {
               : !was.answers().equals(given.answers());
       if (answered || (was == null && !own)) {
         boolean one = given.answers().size() == 1;
-        boolean late = own && one && given.answers().containsValue(Refusal.ALREADY_RELEASED.words());
+        boolean late =
+            own && one && given.answers().containsValue(Refusal.ALREADY_RELEASED.words());
         if (late) {
           pressing.add(DeskWords.late(after, given));
         } else {

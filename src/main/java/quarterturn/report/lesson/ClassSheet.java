@@ -1,6 +1,7 @@
 package quarterturn.report.lesson;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +16,6 @@ import quarterturn.lesson.StepSpread;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.BenchRecord;
 import quarterturn.lesson.teacher.DeskView;
-import quarterturn.lesson.teacher.DeskWords;
 import quarterturn.lesson.teacher.Idea;
 import quarterturn.lesson.teacher.Roster;
 import quarterturn.lesson.teacher.StudentRecord;
@@ -32,6 +32,11 @@ final class ClassSheet {
   private static final String HEAD =
       "lesson,step,predictions,less,same,more,size low,size high,readings,read low,read high,"
           + "mean low,mean high";
+
+  /** One that was never released lasts longest. */
+  private static final Comparator<BenchRecord.Kept> LONGEST =
+      Comparator.comparing(
+          BenchRecord.Kept::lasted, Comparator.nullsLast(Comparator.naturalOrder()));
 
   private final StepTitles titles;
   private final Plan plan;
@@ -81,34 +86,47 @@ final class ClassSheet {
     facts.put("Procedures", String.join(", ", plan.procedures()));
     facts.put("Benches", String.valueOf(benches.size()));
     facts.put("Students", String.valueOf(students.size()));
-    return List.of(
-        new SheetPart("Lesson", List.of(new SheetPart.Facts(facts))),
-        new SheetPart("Benches", List.of(benches())),
-        new SheetPart("Predicted and read", List.of(spread())),
+    List<SheetPart> parts = new ArrayList<>();
+    parts.add(new SheetPart("Lesson", List.of(new SheetPart.Facts(facts))));
+    parts.add(new SheetPart("Benches", List.of(benches())));
+    parts.add(
         SheetPart.grid(
             "Ideas",
             "Nothing was predicted yet.",
-            "How many students had it right, at first and at last: in their predictions, and in their answers.",
+            "How many students had it right, at first and at last: in their predictions, and in"
+                + " their answers.",
             List.of("Idea", "At first", "At last"),
-            ideas.stream().map(ClassSheet::idea).toList()),
-        Spreads.byString(benches, titles),
-        Spreads.byStudent(students),
+            ideas.stream().map(ClassSheet::idea).toList()));
+    parts.add(Spreads.byString(benches, titles));
+    parts.add(Spreads.byStudent(students));
+    parts.add(
         SheetPart.grid(
             "Who did what",
             "Nobody came.",
             "How often each read, turned the rod and set a saddle, as the duties went round.",
             List.of("Student", "Readings", "Rod turns", "Saddles", "Still to come"),
-            students.stream().map(s -> did(s.student(), shares, saddlesToo)).toList()),
-        SheetPart.grid(
-            "Holds",
-            "None.",
-            "What kept the benches, and for how long.",
-            List.of("Bench", "Held by", "Step", "For", "Lasted"),
-            holds()),
-        SheetPart.points("Stops", stops()),
-        SheetPart.points("What to repeat", repeat()),
-        SheetPart.points("Questions that come back next time", returning()),
-        LessonPage.about());
+            students.stream().map(s -> did(s.student(), shares, saddlesToo)).toList()));
+    List<List<String>> holds = holds();
+    if (!holds.isEmpty()) {
+      parts.add(
+          SheetPart.grid(
+              "Holds",
+              "None.",
+              "What kept the benches, how often, and for how long at most.",
+              List.of("Bench", "Held by", "For", "Times", "Longest"),
+              holds));
+    }
+    points(parts, "Stops", stops());
+    points(parts, "What to repeat", repeat());
+    points(parts, "Questions that come back next time", returning());
+    parts.add(LessonPage.about());
+    return parts;
+  }
+
+  private static void points(List<SheetPart> parts, String title, List<String> points) {
+    if (!points.isEmpty()) {
+      parts.add(SheetPart.points(title, points));
+    }
   }
 
   private static SheetPart turned(List<List<String>> necks) {
@@ -137,17 +155,6 @@ final class ClassSheet {
         record.bench().gone() ? "yes" : "no");
   }
 
-  private SheetPart.Block spread() {
-    List<String> points = new ArrayList<>();
-    for (StepSpread spread : spreads) {
-      List<String> words = DeskWords.spread(spread);
-      String said = words.isEmpty() ? "Nothing yet." : String.join(" ", words);
-      points.add(titles.title(spread.step()) + ". " + said);
-    }
-    return new SheetPart.Points(
-        points.isEmpty() ? List.of("Nothing was predicted or read.") : points);
-  }
-
   /**
    * A student's row of work, with what is still to come; students go by name, not by how much they
    * did.
@@ -172,21 +179,27 @@ final class ClassSheet {
         String.join(", ", toCome));
   }
 
+  /** What kept each bench, alike once. */
   private List<List<String>> holds() {
     List<List<String>> rows = new ArrayList<>();
     for (BenchRecord record : benches) {
+      Map<List<String>, List<BenchRecord.Kept>> alike = new LinkedHashMap<>();
       for (BenchRecord.Kept kept : record.kept()) {
         Keep keep = kept.keep();
+        String by = keep.kind() == Keep.Kind.TEACHER ? "the teacher" : "a hold point";
         if (keep.kind() != Keep.Kind.STOP) {
-          rows.add(
-              List.of(
-                  record.bench().name(),
-                  keep.kind() == Keep.Kind.TEACHER ? "the teacher" : "a hold point",
-                  keep.spot() == null ? "" : titles.title(keep.spot().key()),
-                  keep.what(),
-                  lasted(kept)));
+          alike.computeIfAbsent(List.of(by, keep.what()), k -> new ArrayList<>()).add(kept);
         }
       }
+      alike.forEach(
+          (what, all) ->
+              rows.add(
+                  List.of(
+                      record.bench().name(),
+                      what.get(0),
+                      what.get(1),
+                      String.valueOf(all.size()),
+                      lasted(Collections.max(all, LONGEST)))));
     }
     return rows;
   }

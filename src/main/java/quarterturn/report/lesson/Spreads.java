@@ -24,6 +24,9 @@ final class Spreads {
   /** Digits of a gap in millimetres; gauges are read no finer. */
   private static final int DIGITS = 2;
 
+  /** The column of readings taken alone. */
+  private static final int ALONE = 4;
+
   private Spreads() {}
 
   /**
@@ -125,13 +128,17 @@ final class Spreads {
                 own(gaps)));
       }
     }
+    boolean alone = rows.stream().anyMatch(row -> !row.get(ALONE).isEmpty());
+    List<String> head = List.of("Student", "Gaps", "First off by", "Last off by", "Read alone");
     return SheetPart.grid(
         "Spread by student",
         "No gap was predicted and read yet.",
-        "How far a gap was expected outside of what was read; and how far a student's own reading"
-            + " lay from the bench's, by its middle.",
-        List.of("Student", "Gaps", "First off by", "Last off by", "Read alone"),
-        rows);
+        "How far a gap was expected outside of what was read"
+            + (alone
+                ? "; and how far a student's own reading lay from the bench's, by its middle."
+                : "."),
+        alone ? head : head.subList(0, ALONE),
+        alone ? rows : rows.stream().map(row -> row.subList(0, ALONE)).toList());
   }
 
   private static String off(List<Tried> gaps) {

@@ -73,7 +73,7 @@ final class StudentSheet {
         SheetPart.grid(
             "What you did at the bench",
             "Nothing was begun.",
-            "The duties go round with every part.",
+            "The duties go round.",
             List.of("Bench", "Part", "Duty", "Readings", "Rod turns", "Saddles"),
             shares.stream()
                 .filter(share -> share.student().equals(record.student()))

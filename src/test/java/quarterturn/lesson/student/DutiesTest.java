@@ -67,8 +67,7 @@ class DutiesTest {
               });
       if (turns) {
         events.add(new LessonEvent.Opened(T, spot, true, false, null, 0.05, null));
-        events.add(
-            new LessonEvent.Resulted(T, events.size(), new Value.Rod(new Turn(0.125))));
+        events.add(new LessonEvent.Resulted(T, events.size(), new Value.Rod(new Turn(0.125))));
       }
     }
     assertThat(turn).containsExactly("Ben", "Ana").inOrder();

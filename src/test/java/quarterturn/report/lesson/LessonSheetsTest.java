@@ -25,6 +25,8 @@ import quarterturn.lesson.Ref;
 import quarterturn.lesson.Spot;
 import quarterturn.lesson.Value;
 import quarterturn.lesson.store.WriterLog;
+import quarterturn.lesson.teacher.DeskView;
+import quarterturn.lesson.teacher.DeskWords;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.report.Told;
 import quarterturn.report.sheet.SheetFormatsTest;
@@ -95,11 +97,21 @@ class LessonSheetsTest {
     }
   }
 
+  /** A column or a part that would be empty is left out, and holds that are alike are one row. */
   @Test
-  void theSpreadStandsBeforeTheMean() {
-    String text = file(InventedLesson.logs(), LessonFormat.TEXT, 0).replaceAll("\\s+", " ");
-    assertThat(text.indexOf("They reach from")).isGreaterThan(0);
-    assertThat(text.indexOf("Their mean is")).isGreaterThan(text.indexOf("They reach from"));
+  void nothingIsSaidTwiceOrEmpty() {
+    Spot spot = new Spot("relief", "turn", "T", 9);
+    LessonEvent held =
+        new LessonEvent.Held(InventedLesson.NOW, spot, "the teacher's look", InventedLesson.TURN);
+    List<WriterLog> logs = InventedLesson.with(InventedLesson.logs(), "blue", held, held, held);
+    String text = file(logs, LessonFormat.TEXT, 0);
+    assertThat(text.lines().filter(line -> line.contains("the teacher's look")).count())
+        .isEqualTo(1);
+    assertThat(text).doesNotContain("Predicted and read");
+    List<WriterLog> red = logs.stream().filter(log -> log.equals(logs.get(0))).toList();
+    String alone = file(red, LessonFormat.TEXT, 0);
+    assertThat(alone).doesNotContain("Read alone");
+    assertThat(alone).doesNotContain("Stops");
   }
 
   @Test
@@ -203,7 +215,10 @@ class LessonSheetsTest {
             new LessonEvent.Predicted(
                 at, 8, "Cleo", new Prediction(Direction.SAME, 0.77, "Because.", false)));
     assertThat(file(logs, LessonFormat.TEXT, 0)).doesNotContain("0.77");
-    assertThat(file(logs, LessonFormat.TEXT, 0).replaceAll("\\s+", " "))
-        .contains("1 prediction is locked and hidden");
+    List<String> desk =
+        DeskView.of(InventedLesson.PLAN, logs).spreads().stream()
+            .flatMap(spread -> DeskWords.spread(spread).stream())
+            .toList();
+    assertThat(desk).contains("1 prediction is locked and hidden.");
   }
 }
