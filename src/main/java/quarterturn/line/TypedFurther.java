@@ -19,7 +19,7 @@ final class TypedFurther {
    */
   static Reply read(String line, Prompt prompt, Terms terms, Role role, Instant now) {
     List<Part> parts = QuickLine.parts(line, terms);
-    Reply own = TypedReplyReader.read(line, prompt, now);
+    Reply own = likely(TypedReplyReader.read(line, prompt, now), prompt, terms);
     boolean technician = role == Role.TECHNICIAN;
     if (prompt instanceof Prompt.Write) {
       return technician ? words(parts, own) : own;
@@ -35,7 +35,10 @@ final class TypedFurther {
     if (!technician && !readings) {
       return own;
     }
-    Reply reply = rest.isEmpty() ? own : TypedReplyReader.read(first.text(), prompt, now);
+    Reply reply =
+        rest.isEmpty()
+            ? own
+            : likely(TypedReplyReader.read(first.text(), prompt, now), prompt, terms);
     if (reply instanceof Reply.Bad) {
       return prompt instanceof Prompt.Measure measure
           ? several(line, measure, terms, reply)
@@ -46,6 +49,15 @@ final class TypedFurther {
             && !(give.answer() instanceof Answer.Correct)
             && !(prompt instanceof Prompt.Choose && first.text().matches("\\d*"));
     return follows ? new Reply.Give(((Reply.Give) reply).answer(), rest) : own;
+  }
+
+  /** A reply whose reading can hardly be true is asked for again. */
+  private static Reply likely(Reply reply, Prompt prompt, Terms terms) {
+    String doubt =
+        reply instanceof Reply.Give give && prompt instanceof Prompt.Measure measure
+            ? terms.doubt(measure.quantity(), give.answer())
+            : null;
+    return doubt == null ? reply : new Reply.Bad(doubt);
   }
 
   /** Words of one's own are anything, up to a semicolon, that is not given by its name. */

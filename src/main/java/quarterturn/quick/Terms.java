@@ -18,7 +18,7 @@ import quarterturn.session.Prompt.Measure;
  *     step takes words
  * @param gaugeMm the gauge's step in millimetres, put around a single number
  * @param asked the reading that is asked for at present, or null
- * @param plausible what a reading that is not asked for yet can plausibly be
+ * @param plausible what a reading can plausibly be, over all steps
  */
 public record Terms(
     List<String> strings,
@@ -54,11 +54,9 @@ public record Terms(
     return asked != null && asked.quantity() == quantity;
   }
 
-  /**
-   * Why a reading can hardly be true that the bench does not hold against its step yet; or null.
-   */
-  @Nullable String doubt(Quantity quantity, Answer answer) {
-    Bench.Plausible range = asks(quantity) ? null : plausible.get(quantity);
+  /** Why a reading can hardly be true at any step; or null. */
+  public @Nullable String doubt(Quantity quantity, Answer answer) {
+    Bench.Plausible range = plausible.get(quantity);
     double value =
         answer instanceof Answer.Value one
             ? one.value()

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.procedure.condition.Role;
 import quarterturn.rehearsal.PracticeBench;
@@ -115,6 +116,17 @@ class TypedFurtherTest {
     assertThat(count(bench, Event.ReadBack.class)).isEqualTo(0);
     assertThat(out.toString()).contains("1 of 1  direction: ?");
     assertThat(out.toString()).contains("Not used");
+  }
+
+  @Test
+  void aSlippedPointIsAskedAgain() throws Exception {
+    for (String typed : List.of("37", "relief 37 low", "37 36; fits")) {
+      PracticeBench bench = at("found-low");
+      further(bench, typed);
+      assertThat(count(bench, Event.Read.class)).isEqualTo(0);
+      assertThat(count(bench, Event.Doubted.class)).isEqualTo(0);
+    }
+    assertThat(out.toString()).contains("mm is not plausible for relief");
   }
 
   @Test

@@ -47,7 +47,7 @@ class CoverTest {
 
   @Test
   void everyWayOfReliefIsTakenButThoseWithinALargerJob() throws Exception {
-    Covered covered = Cover.of(library("relief"), 4, 500, TIME);
+    Covered covered = Cover.of(library("relief"), 4, 400, TIME);
     assertThat(covered.open()).isEmpty();
     assertThat(covered.never().stream().map(CoverTest::words).toList())
         .containsExactly(
