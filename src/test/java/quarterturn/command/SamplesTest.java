@@ -86,6 +86,21 @@ class SamplesTest {
     assertWithMessage(name).that(then.subList(at, then.size())).isEmpty();
   }
 
+  /** The lines of a class sheet without two of its sections. */
+  private static List<String> toldOtherwise(String sheet) {
+    List<String> kept = new ArrayList<>();
+    boolean left = false;
+    for (String line : sheet.lines().toList()) {
+      boolean begins = line.contains("Predicted and read") || line.matches("\\W*(h2>)?Holds\\b.*");
+      boolean ends = line.contains("Who did what") || line.matches("\\W*(h2>)?Stops\\b.*");
+      left = begins || (left && !ends);
+      if (!left) {
+        kept.add(line);
+      }
+    }
+    return kept;
+  }
+
   /** Where a session's words come from. */
   private String kinds() {
     return samples.in("kinds").toString();
@@ -197,8 +212,9 @@ class SamplesTest {
         String name = sheet.getFileName().toString();
         String now = Files.readString(out.resolve(name));
         if (name.startsWith("class.")) {
-          // More is said of a class since; all that was said then still is, in its order.
-          allOf(Files.readString(sheet).lines().toList(), now.lines().toList(), name);
+          // More is said of a class since; what was said then still is, in its order, but for the
+          // readings by step, which the spreads by string tell, and holds, which are told together.
+          allOf(toldOtherwise(Files.readString(sheet)), now.lines().toList(), name);
         } else {
           same("lesson/sheets-board/" + name, now);
         }
