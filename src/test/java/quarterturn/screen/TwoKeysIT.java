@@ -3,12 +3,16 @@ package quarterturn.screen;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.command.Captured;
 import quarterturn.jar.Packaged;
 
 /**
@@ -23,20 +27,20 @@ class TwoKeysIT {
     return words;
   }
 
-  private void run(String... typed) throws Exception {
-    Process run = new ProcessBuilder(Packaged.program(words(typed))).start();
-    run.getOutputStream().close();
-    run.getInputStream().readAllBytes();
-    assertThat(run.waitFor()).isEqualTo(0);
+  private void run(Instant at, String... typed) {
+    Clock then = Clock.fixed(at, ZoneOffset.UTC);
+    Captured ran = Captured.of(then, "", words(typed).toArray(String[]::new));
+    assertThat(ran.status()).isEqualTo(0);
   }
 
   /** Each is left at its first prompt, since the input ends there. */
   @BeforeEach
-  void threeAreBegun() throws Exception {
+  void threeAreBegun() {
+    Instant at = Instant.now().minusSeconds(60);
     for (String name : List.of("blue", "green", "red")) {
-      run("instrument", "add", name, "--kind=bass-34", "--style=medium", "--ticket=T-" + name);
-      run("start", "relief", "--instrument", name, "--lines");
-      later();
+      run(at, "instrument", "add", name, "--kind=bass-34", "--style=medium", "--ticket=T-" + name);
+      run(at, "start", "relief", "--instrument", name, "--lines");
+      at = at.plusSeconds(10);
     }
   }
 

@@ -78,7 +78,7 @@ class CoverTest {
    */
   @Test
   void everyWayOfSetupIsTakenButTheLastLocks() throws Exception {
-    Covered covered = Cover.of(library("setup"), 4, 600, TIME);
+    Covered covered = Cover.of(library("setup"), 4, 320, TIME);
     // A simulated neck that was refitted mostly has saddles in reach, so that it is seldom refitted
     // twice. Sign-off sends back twice at the most, so that it is never come to a fourth time.
     assertThat(
