@@ -260,7 +260,7 @@ public final class DeskWords {
     String holds = held == 0 ? "" : ", " + held + (held == 1 ? " waits" : " wait") + " for you";
     long silent = rows.stream().filter(sight::silent).count();
     String unheard = silent == 0 ? "" : ", " + silent + " not heard of";
-    String all = sight.ended() ? ", the lesson is over" : ", all done";
+    String all = sight.ended() ? ", the lesson is over" : ", all done or left";
     String over = sight.over() ? all : sight.ended() ? ", ending" : "";
     return benches + stops + holds + unheard + over;
   }
