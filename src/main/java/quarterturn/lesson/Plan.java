@@ -33,32 +33,6 @@ public record Plan(
     List<String> students,
     Map<String, Level> levels,
     Questioning questions) {
-  /** A plan in which all students begin with one level. */
-  public Plan(
-      String lesson,
-      String title,
-      List<String> procedures,
-      List<Setup> instruments,
-      Level level,
-      boolean everyTurn,
-      List<String> holds,
-      boolean blind,
-      List<String> students,
-      Questioning questions) {
-    this(
-        lesson,
-        title,
-        procedures,
-        instruments,
-        level,
-        everyTurn,
-        holds,
-        blind,
-        students,
-        Map.of(),
-        questions);
-  }
-
   /** How a plan states that each rod turn waits for the teacher. */
   public static final String EVERY_TURN = "every turn";
 

@@ -65,6 +65,7 @@ public final class Planning {
         holds,
         yes(typed),
         students(typed),
+        Map.of(),
         questions(typed));
   }
 

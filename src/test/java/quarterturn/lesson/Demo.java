@@ -34,6 +34,7 @@ public final class Demo {
           List.of(),
           true,
           List.of(),
+          Map.of(),
           Questioning.SOME);
 
   private Demo() {}

@@ -67,6 +67,7 @@ public final class DemoCourse implements BenchSessions {
         List.of(),
         blind,
         List.of(),
+        Map.of(),
         Questioning.SOME);
   }
 

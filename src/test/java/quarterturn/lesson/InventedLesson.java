@@ -42,6 +42,7 @@ public final class InventedLesson {
           List.of(),
           true,
           List.of(),
+          Map.of(),
           Questioning.SOME);
   public static final Set<String> SADDLES = Set.of("action/set-saddles");
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,6 +67,7 @@ class PlanFileTest {
             List.of("true"),
             false,
             List.of(),
+            Map.of(),
             Questioning.SOME);
     assertThat(read(PlanFile.text(awkward))).isEqualTo(awkward);
   }

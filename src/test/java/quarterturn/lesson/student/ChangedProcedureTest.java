@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -229,6 +230,7 @@ class ChangedProcedureTest {
             List.of(),
             false,
             List.of(),
+            Map.of(),
             Questioning.SOME);
     rename("relief", "prepare", "lay-out");
     Store work = Store.at(samples.in("work-of-the-bench"));

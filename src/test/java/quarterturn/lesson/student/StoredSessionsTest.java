@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -60,6 +61,7 @@ class StoredSessionsTest {
         List.of(),
         blind,
         List.of(),
+        Map.of(),
         Questioning.SOME);
   }
 
@@ -285,6 +287,7 @@ class StoredSessionsTest {
             List.of(),
             false,
             List.of(),
+            Map.of(),
             Questioning.SOME);
     LessonSession session = toReading(plan);
     int rounds = session.lesson().rounds().size();
