@@ -1,0 +1,177 @@
+package quarterturn.fault;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.Supplier;
+import quarterturn.fault.Weather.Call;
+import quarterturn.fault.Weather.Fate;
+
+/** Plays a scenario with a fault at each of its calls. */
+final class Points {
+  private static final Fault[] SEEN = {
+    Fault.FAILS,
+    Fault.FAILS_THOUGH_DONE,
+    Fault.FAILS_A_WHILE,
+    Fault.GONE,
+    Fault.TORN,
+    Fault.SHORT,
+    Fault.FULL
+  };
+
+  private final Supplier<? extends Scenario> scenarios;
+
+  Points(Supplier<? extends Scenario> scenarios) {
+    this.scenarios = scenarios;
+  }
+
+  /**
+   * A fault at a call.
+   *
+   * @param call its number, counted from one
+   * @param draw what chance does
+   */
+  record Point(Fault fault, int call, long draw) {}
+
+  /** What is looked at before each call. */
+  private interface Before {
+    void call(int number, String what);
+  }
+
+  /** Counts calls; a write takes two, so that there is a moment in its middle. */
+  private static final class Counting implements Weather {
+    private final Before before;
+    private int number;
+
+    Counting(Before before) {
+      this.before = before;
+    }
+
+    @Override
+    public Fate of(Call call, String path, int bytes) {
+      number++;
+      before.call(number, call + " " + path);
+      boolean half = call == Call.WRITE && bytes > 1 && number % 2 == 0;
+      return half ? Fate.torn(1 + Math.floorMod(number * 31, bytes - 1), null) : Fate.FINE;
+    }
+  }
+
+  /** How many calls a play has when nothing goes wrong. */
+  int calls() {
+    Counting counting = new Counting((number, what) -> {});
+    play(scenarios.get(), MemoryDisk.empty(), counting, "nothing");
+    return counting.number;
+  }
+
+  /**
+   * Kills the program, and cuts the power, before each call of one play.
+   *
+   * @param cuts how often the power is cut at each call, by another chance each time
+   * @return the number of points
+   */
+  int sweep(int cuts) {
+    Scenario scenario = scenarios.get();
+    MemoryDisk disk = MemoryDisk.empty();
+    Counting counting =
+        new Counting(
+            (number, what) -> {
+              check(scenario, disk.killed(), new Point(Fault.KILLED, number, 0) + " at " + what);
+              for (int draw = 0; draw < cuts; draw++) {
+                long seed = number * (long) cuts + draw;
+                check(
+                    scenario, disk.cut(seed), new Point(Fault.CUT, number, seed) + " at " + what);
+              }
+            });
+    play(scenario, disk, counting, "nothing");
+    return counting.number * (cuts + 1);
+  }
+
+  /**
+   * Plays the scenario with a fault that the program sees at every {@code step}th call, each fault
+   * {@code draws} times; then looks at what the program left, and what a power cut leaves of that.
+   *
+   * @return the number of points
+   */
+  int each(int step, int draws, long from) {
+    List<Point> points = new ArrayList<>();
+    int calls = calls();
+    for (Fault fault : SEEN) {
+      int first = 1 + (int) Math.floorMod(from + fault.ordinal(), (long) step);
+      for (int call = first; call <= calls; call += step) {
+        for (int draw = 0; draw < draws; draw++) {
+          points.add(new Point(fault, call, from + draw));
+        }
+      }
+    }
+    points.forEach(this::at);
+    return points.size();
+  }
+
+  /** Plays the scenario with one fault. */
+  void at(Point point) {
+    Scenario scenario = scenarios.get();
+    MemoryDisk disk = MemoryDisk.empty();
+    SplittableRandom random = new SplittableRandom(point.draw());
+    Counting counting =
+        new Counting(
+            (number, what) -> {
+              if (point.fault().ends() && number >= point.call()) {
+                throw new PowerCut();
+              }
+            });
+    String[] where = {point.toString()};
+    Weather weather =
+        (call, path, bytes) -> {
+          Fate fine = counting.of(call, path, bytes);
+          int since = counting.number - point.call();
+          if (since < 0) {
+            return fine;
+          }
+          if (since == 0) {
+            where[0] = point + " at " + call + " " + path;
+          }
+          return point.fault().fate(call, since, bytes, random);
+        };
+    play(scenario, disk, weather, point.toString());
+    if (point.fault() != Fault.CUT) {
+      check(scenario, disk.killed(), where[0]);
+    }
+    if (point.fault() != Fault.KILLED) {
+      check(scenario, disk.cut(point.draw()), where[0] + ", power cut");
+    }
+  }
+
+  private static void play(Scenario scenario, MemoryDisk disk, Weather weather, String point) {
+    disk.weather(weather);
+    try {
+      scenario.play(disk.top());
+    } catch (IOException | PowerCut e) {
+      // It ended with a word, or with the machine.
+      return;
+    } catch (Exception | AssertionError e) {
+      throw finding(point + ", while it was played", e);
+    }
+  }
+
+  private static void check(Scenario scenario, MemoryDisk left, String point) {
+    try {
+      scenario.check(left.top());
+    } catch (Exception | AssertionError e) {
+      throw finding(point, e);
+    }
+  }
+
+  private static Finding finding(String point, Throwable e) {
+    return e instanceof Finding known ? known : new Finding(point, e);
+  }
+
+  /** What is wrong at a point. */
+  static final class Finding extends AssertionError {
+    private static final long serialVersionUID = 1L;
+
+    Finding(String point, Throwable e) {
+      super(point + ": " + e.getMessage(), e);
+    }
+  }
+}
