@@ -147,20 +147,27 @@ public final class ForcedFile implements Closeable {
   }
 
   private void appended(byte[] bytes) throws IOException {
-    stands();
-    if (torn) {
-      cutBack();
-    }
-    if (Files.size(file) != end || read().getValue() != sum.getValue()) {
-      throw new Swapped("was changed by another program");
-    }
     try {
+      stands();
+      if (torn) {
+        cutBack();
+      }
+      if (Files.size(file) != end || read().getValue() != sum.getValue()) {
+        throw new Swapped("was changed by another program");
+      }
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {
         channel.write(buffer, end + buffer.position());
       }
       channel.force(true);
+      stands();
+      if (Files.size(file) != end + bytes.length) {
+        throw new Swapped("was swapped for another file");
+      }
+    } catch (Swapped | NoSuchFileException e) {
+      throw e;
     } catch (IOException e) {
+      // Also where it is written and could not be looked at again: a second try would double it.
       torn = true;
       try {
         cutBack();
@@ -174,20 +181,25 @@ public final class ForcedFile implements Closeable {
     }
     end += bytes.length;
     sum.update(bytes);
-    stands();
-    if (Files.size(file) != end) {
-      throw new Swapped("was swapped for another file");
-    }
   }
 
   private void stands() throws IOException {
-    if (!Files.isDirectory(folder(file))) {
-      throw new Swapped("was lost: its folder was moved or deleted");
-    } else if (!Files.exists(file)) {
-      throw new Swapped(GONE);
-    } else if (Files.isDirectory(file)) {
+    Path folder = folder(file);
+    FileIdentity found;
+    try {
+      found = FileIdentity.of(file);
+    } catch (IOException e) {
+      // A disk that can't be read now is no file that is gone.
+      if (Files.notExists(folder) || Files.isRegularFile(folder)) {
+        throw new Swapped("was lost: its folder was moved or deleted");
+      } else if (Files.notExists(file)) {
+        throw new Swapped(GONE);
+      }
+      throw e;
+    }
+    if (Files.isDirectory(file)) {
       throw new Swapped("was swapped for a folder");
-    } else if (!identity.same(FileIdentity.of(file))) {
+    } else if (!identity.same(found)) {
       throw new Swapped("was swapped for another file");
     }
   }
