@@ -3,13 +3,17 @@ package quarterturn.fault;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** A file's contents, those that are on disk, and the changes in between. */
 final class FileNode extends Node {
-  /** A piece of a write that reaches the disk whole or not; smaller than real ones, to be harder. */
-  private static final int SECTOR = 64;
+  /** A piece of a write that reaches the disk whole or not. */
+  private static final int SECTOR = 512;
 
   private final Bytes live;
   private final Bytes onDisk;
@@ -70,8 +74,27 @@ final class FileNode extends Node {
    * seeing it, as systems have it.
    */
   void forceFails(Survival survival) {
-    unforced.stream().filter(change -> survival.keeps(change.when)).forEach(change -> apply(change, onDisk));
+    kept(survival).forEach(change -> apply(change, onDisk));
     unforced.clear();
+  }
+
+  /** The changes that reach the disk: of a sector, all up to some moment or none. */
+  private List<Change> kept(Survival survival) {
+    Map<Integer, Long> until = new HashMap<>();
+    Set<Change> kept = new HashSet<>();
+    for (Change change : unforced) {
+      if (survival.keeps(change.when)) {
+        kept.add(change);
+        until.put(change.at / SECTOR, change.when);
+      }
+    }
+    return unforced.stream()
+        .filter(
+            change ->
+                change.bytes == null
+                    ? kept.contains(change)
+                    : change.when <= until.getOrDefault(change.at / SECTOR, -1L))
+        .toList();
   }
 
   private static void apply(Change change, Bytes to) {
@@ -86,7 +109,7 @@ final class FileNode extends Node {
   FileNode left(@Nullable Survival survival) {
     Bytes bytes = survival == null ? live.copy() : onDisk.copy();
     if (survival != null) {
-      unforced.stream().filter(change -> survival.keeps(change.when)).forEach(change -> apply(change, bytes));
+      kept(survival).forEach(change -> apply(change, bytes));
     }
     return dated(new FileNode(id(), created(), bytes, bytes.copy()));
   }

@@ -30,13 +30,13 @@ record Roll(Map<Path, Plan> plans, List<WriterLog> logs, List<String> came, List
     Map<Path, Plan> plans = new LinkedHashMap<>();
     plans.put(folder.resolve(LessonFolder.PLAN), PlanFile.in(folder));
     List<WriterLog> logs =
-        LessonFolder.read(folder).logs().stream()
+        LessonFolder.all(folder).stream()
             .filter(log -> log.header() != null)
             .sorted(Comparator.comparing(Roll::lesson).thenComparing(Roll::writer))
             .toList();
     for (String lesson : new TreeSet<>(logs.stream().map(Roll::lesson).toList())) {
       Path former = folder.resolve(lesson + ".yaml");
-      if (Files.isRegularFile(former)) {
+      if (!Files.notExists(former)) {
         plans.put(former, PlanFile.read(lesson + ".yaml", Files.readAllBytes(former)));
       }
     }

@@ -3,6 +3,7 @@ package quarterturn.lesson.store;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,7 +11,6 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -46,13 +46,15 @@ public final class Striking {
   /** Shorter names are also words and strings, and are looked for as they are written alone. */
   private static final int WORDY = 3;
 
+  private final Path folder;
   private final String student;
   private final @Nullable String number;
   private final Map<String, Plan> plans = new LinkedHashMap<>();
   private final Map<String, byte[]> writers = new LinkedHashMap<>();
   private final Map<Path, byte[]> changed = new LinkedHashMap<>();
 
-  private Striking(String student, @Nullable String number) {
+  private Striking(Path folder, String student, @Nullable String number) {
+    this.folder = folder;
     this.student = student;
     this.number = number;
   }
@@ -71,22 +73,27 @@ public final class Striking {
   public static Striking of(Path folder, String student, Instant at)
       throws IOException, UnreadableException {
     Roll roll = Roll.of(folder);
-    roll.check(student);
-    Striking striking = new Striking(student, roll.number(student));
+    Begun begun = Begun.in(folder);
+    if (begun == null) {
+      roll.check(student);
+      begun = new Begun(student, roll.number(student));
+    } else if (!begun.student().equals(student)) {
+      throw new NotUnderstoodException(
+          "the name %s is struck from some files only; strike it once more first"
+              .formatted(begun.student()));
+    }
+    Striking striking = new Striking(folder, student, begun.number());
     for (Map.Entry<Path, Plan> plan : roll.plans().entrySet()) {
       striking.plan(plan.getKey(), plan.getValue());
     }
     try (Stream<Path> all = Files.walk(folder, 3)) {
-      for (Path file : all.filter(Striking::summed).sorted().toList()) {
+      for (Path file : all.filter(LessonFolder::isWriters).sorted().toList()) {
         striking.read(file, folder.equals(file.getParent()), at);
       }
+    } catch (UncheckedIOException e) {
+      throw new IOException(e.getMessage(), e);
     }
     return striking;
-  }
-
-  private static boolean summed(Path file) {
-    String name = String.valueOf(file.getFileName());
-    return name.endsWith(LogFormat.ENDING) && !name.startsWith(".") && Files.isRegularFile(file);
   }
 
   private void plan(Path file, Plan plan) {
@@ -170,7 +177,7 @@ public final class Striking {
   }
 
   /**
-   * Writes the files, the plans last: where it is cut short, the same once more does the rest.
+   * Writes the files: where it is cut short, the same once more does the rest.
    *
    * @param first writes the sheets anew
    * @throws IOException where one of them is open in another window
@@ -179,16 +186,16 @@ public final class Striking {
     Deque<Closeable> locks = new ArrayDeque<>();
     try {
       for (Path file : changed.keySet()) {
-        if (summed(file)) {
+        if (file.toString().endsWith(LogFormat.ENDING)) {
           locks.push(lock(file));
         }
       }
+      new Begun(student, number).write(folder);
       first.run();
-      List<Map.Entry<Path, byte[]>> files = new ArrayList<>(changed.entrySet());
-      files.sort(Comparator.comparing(file -> !summed(file.getKey())));
-      for (Map.Entry<Path, byte[]> file : files) {
+      for (Map.Entry<Path, byte[]> file : changed.entrySet()) {
         Folders.replace(file.getKey(), file.getValue());
       }
+      Begun.done(folder);
     } finally {
       for (Closeable lock : locks) {
         lock.close();
