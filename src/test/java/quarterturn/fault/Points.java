@@ -108,6 +108,31 @@ final class Points {
     return points.size();
   }
 
+  /**
+   * Plays the scenario with a fault at every call of a kind.
+   *
+   * @param ending of the path that is asked for
+   * @return the number of points
+   */
+  int every(Fault fault, Call kind, String ending, int draws) {
+    List<Integer> numbers = new ArrayList<>();
+    MemoryDisk disk = MemoryDisk.empty();
+    Counting counting =
+        new Counting(
+            (number, what) -> {
+              if (what.startsWith(kind + " ") && what.endsWith(ending)) {
+                numbers.add(number);
+              }
+            });
+    play(scenarios.get(), disk, counting, "nothing");
+    for (int number : numbers) {
+      for (int draw = 0; draw < draws; draw++) {
+        at(new Point(fault, number, draw));
+      }
+    }
+    return numbers.size() * draws;
+  }
+
   /** Plays the scenario with one fault. */
   void at(Point point) {
     Scenario scenario = scenarios.get();
