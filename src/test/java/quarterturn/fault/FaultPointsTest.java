@@ -24,24 +24,24 @@ class FaultPointsTest {
 
   @Test
   void aSessionThatIsCutShort() {
-    int points = new Points(() -> new SessionScenario(true)).sweep(draws(30));
-    assertThat(points).isAtLeast(DEEP ? 20_000 : 1000);
+    int points = new Points(() -> new SessionScenario(true)).sweep(step(3), draws(30));
+    assertThat(points).isAtLeast(DEEP ? 20_000 : 400);
   }
 
   @Test
   void aSessionOnADiskThatFails() {
-    int points = new Points(() -> new SessionScenario(false)).each(step(60), draws(5), 0);
+    int points = new Points(() -> new SessionScenario(false)).each(step(80), draws(5), 0);
     points += new Points(() -> new SessionScenario(true)).each(DEEP ? 10 : 400, 1, 1);
-    assertThat(points).isAtLeast(DEEP ? 20_000 : 70);
+    assertThat(points).isAtLeast(DEEP ? 20_000 : 50);
   }
 
   @Test
   void aLessonThatIsCutShort() {
-    int points = new Points(() -> new LessonScenario(false)).sweep(draws(20));
+    int points = new Points(() -> new LessonScenario(false)).sweep(step(3), draws(20));
     if (DEEP) {
-      points += new Points(() -> new LessonScenario(true)).sweep(draws(20));
+      points += new Points(() -> new LessonScenario(true)).sweep(step(3), draws(20));
     }
-    assertThat(points).isAtLeast(DEEP ? 25_000 : 1000);
+    assertThat(points).isAtLeast(DEEP ? 25_000 : 350);
   }
 
   @Test
@@ -54,7 +54,7 @@ class FaultPointsTest {
   @Test
   void instrumentsAndTheUsersFileOnADiskThatFailsOrIsCutShort() {
     Points points = new Points(KeptScenario::new);
-    int cut = points.sweep(draws(80));
+    int cut = points.sweep(step(1), draws(80));
     int failed = points.each(step(10), draws(20), 0);
     assertThat(cut).isAtLeast(DEEP ? 8000 : 200);
     assertThat(failed).isAtLeast(DEEP ? 14_000 : 70);

@@ -65,17 +65,20 @@ final class Points {
   }
 
   /**
-   * Kills the program, and cuts the power, before each call of one play.
+   * Kills the program, and cuts the power, before every {@code step}th call of one play.
    *
    * @param cuts how often the power is cut at each call, by another chance each time
    * @return the number of points
    */
-  int sweep(int cuts) {
+  int sweep(int step, int cuts) {
     Scenario scenario = scenarios.get();
     MemoryDisk disk = MemoryDisk.empty();
     Counting counting =
         new Counting(
             (number, what) -> {
+              if (number % step != 0) {
+                return;
+              }
               check(scenario, disk.killed(), new Point(Fault.KILLED, number, 0) + " at " + what);
               for (int draw = 0; draw < cuts; draw++) {
                 long seed = number * (long) cuts + draw;
@@ -84,7 +87,7 @@ final class Points {
               }
             });
     play(scenario, disk, counting, "nothing");
-    return counting.number * (cuts + 1);
+    return counting.number / step * (cuts + 1);
   }
 
   /**

@@ -208,8 +208,9 @@ final class SessionScenario implements Scenario {
     }
     List<Event> longer = new ArrayList<>(all);
     longer.add(more);
-    assertThat(store.read(name).events()).isEqualTo(longer);
-    assertThat(store.read(name).notice()).isNull();
+    Journal.Contents now = store.read(name);
+    assertThat(now.events()).isEqualTo(longer);
+    assertThat(now.notice()).isNull();
   }
 
   private static void resumed(Store store, String name, List<Event> all) throws Exception {
