@@ -2,9 +2,7 @@ package quarterturn.lesson.store;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -33,19 +31,6 @@ public final class LessonFolder {
 
   /** Reads every writer's file; needs no lock, and a file that can't be read is told of. */
   public static Contents read(Path folder) throws IOException {
-    return read(folder, false);
-  }
-
-  /**
-   * Reads every writer's file, as {@link #read}.
-   *
-   * @throws IOException also where one can't be read, since who is in it counts
-   */
-  static List<WriterLog> all(Path folder) throws IOException {
-    return read(folder, true).logs();
-  }
-
-  private static Contents read(Path folder, boolean all) throws IOException {
     List<WriterLog> logs = new ArrayList<>();
     List<String> notices = new ArrayList<>();
     for (Path file : files(folder)) {
@@ -59,9 +44,6 @@ public final class LessonFolder {
           logs.add(log);
         }
       } catch (IOException e) {
-        if (all) {
-          throw new IOException(name + " can't be read: " + e.getMessage(), e);
-        }
         notices.add(Printable.of(name + " can't be read: " + e.getMessage()));
       }
     }
@@ -95,18 +77,8 @@ public final class LessonFolder {
     }
   }
 
-  /** Whether a file is one of summed lines, or may be: of one that can't be looked at is told. */
-  static boolean isWriters(Path file) {
+  private static boolean isWriters(Path file) {
     String name = String.valueOf(file.getFileName());
-    if (!name.endsWith(LogFormat.ENDING) || name.startsWith(".")) {
-      return false;
-    }
-    try {
-      return Files.readAttributes(file, BasicFileAttributes.class).isRegularFile();
-    } catch (NoSuchFileException e) {
-      return false;
-    } catch (IOException e) {
-      return true;
-    }
+    return name.endsWith(LogFormat.ENDING) && !name.startsWith(".") && Files.isRegularFile(file);
   }
 }

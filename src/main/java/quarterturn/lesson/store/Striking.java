@@ -3,7 +3,6 @@ package quarterturn.lesson.store;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,7 +18,6 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
@@ -45,6 +43,9 @@ public final class Striking {
 
   /** Shorter names are also words and strings, and are looked for as they are written alone. */
   private static final int WORDY = 3;
+
+  /** From a lesson's folder to the sessions of its benches. */
+  private static final int DEPTH = 3;
 
   private final Path folder;
   private final String student;
@@ -86,12 +87,8 @@ public final class Striking {
     for (Map.Entry<Path, Plan> plan : roll.plans().entrySet()) {
       striking.plan(plan.getKey(), plan.getValue());
     }
-    try (Stream<Path> all = Files.walk(folder, 3)) {
-      for (Path file : all.filter(LessonFolder::isWriters).sorted().toList()) {
-        striking.read(file, folder.equals(file.getParent()), at);
-      }
-    } catch (UncheckedIOException e) {
-      throw new IOException(e.getMessage(), e);
+    for (Path file : Roll.summed(folder, DEPTH)) {
+      striking.read(file, folder.equals(file.getParent()), at);
     }
     return striking;
   }
