@@ -124,8 +124,14 @@ public final class JournalLock implements Closeable {
   private static boolean stands(FileChannel channel, Path file) throws IOException {
     for (int look = 0; look < LOOKS; look++) {
       int length = ThreadLocalRandom.current().nextInt(LONGEST);
-      channel.truncate(length);
-      channel.write(ByteBuffer.allocate(1), length);
+      try {
+        channel.truncate(length);
+        channel.write(ByteBuffer.allocate(1), length);
+      } catch (IOException e) {
+        throw new IOException(
+            "nothing can be written to " + ForcedFile.folder(file) + " (" + e.getMessage() + ")",
+            e);
+      }
       if (Files.size(file) != length + 1L) {
         return false;
       }
