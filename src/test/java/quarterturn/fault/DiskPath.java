@@ -124,8 +124,7 @@ final class DiskPath implements Path {
   public Path relativize(Path other) {
     List<String> there = own(other).names;
     int same = 0;
-    while (same < Math.min(names.size(), there.size())
-        && names.get(same).equals(there.get(same))) {
+    while (same < Math.min(names.size(), there.size()) && names.get(same).equals(there.get(same))) {
       same++;
     }
     List<String> out = new ArrayList<>();

@@ -51,8 +51,7 @@ final class FileNode extends Node {
     int done = 0;
     while (done < count) {
       int piece = Math.min(count - done, SECTOR - (at + done) % SECTOR);
-      unforced.add(
-          new Change(at + done, Arrays.copyOfRange(bytes, done, done + piece), when));
+      unforced.add(new Change(at + done, Arrays.copyOfRange(bytes, done, done + piece), when));
       done += piece;
     }
   }

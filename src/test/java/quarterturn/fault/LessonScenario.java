@@ -27,7 +27,6 @@ import quarterturn.lesson.store.Sign;
 import quarterturn.lesson.store.Striking;
 import quarterturn.lesson.store.WriterFile;
 import quarterturn.lesson.store.WriterLog;
-import quarterturn.procedure.condition.Role;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Folders;
 import quarterturn.session.journal.Journal;
@@ -65,32 +64,12 @@ final class LessonScenario implements Scenario {
               "desk",
               List.of(
                   new LessonEvent.Ordered(AT, "red", new Order.Hold("ask Ana first")),
-                  new LessonEvent.Ordered(
-                      AT, "red", new Order.SetLevel(NAME, Level.WORKED, false)),
+                  new LessonEvent.Ordered(AT, "red", new Order.SetLevel(NAME, Level.WORKED, false)),
                   new LessonEvent.Ordered(AT, null, new Order.End()))));
 
   private static final List<Event> SESSION =
       List.of(
-          new Event.Started(
-              AT,
-              "relief",
-              1,
-              "0".repeat(16),
-              Role.BEGINNER,
-              null,
-              null,
-              null,
-              null,
-              List.of(),
-              List.of(),
-              null,
-              null,
-              null,
-              null,
-              List.of(),
-              ID,
-              null),
-          new Event.Noted(AT, "note", "Ana: it creaks"));
+          SessionScenario.PLAYED.events().get(0), new Event.Noted(AT, "note", "Ana: it creaks"));
 
   /** How far a play has come. */
   private enum Phase {
@@ -144,8 +123,7 @@ final class LessonScenario implements Scenario {
   }
 
   private static WriterFile opened(Path folder, String writer) throws IOException {
-    WriterLog.Part part =
-        writer.equals("desk") ? WriterLog.Part.BOARD : WriterLog.Part.BENCH;
+    WriterLog.Part part = writer.equals("desk") ? WriterLog.Part.BOARD : WriterLog.Part.BENCH;
     return WriterFile.of(folder, ID, writer, part);
   }
 

@@ -82,8 +82,7 @@ class MemoryDiskTest {
     Files.writeString(file, "");
     force(file.getParent());
     Files.writeString(file, a + "b");
-    assertThat(left(file))
-        .containsExactly("", a, a + "b", "0".repeat(512) + "b");
+    assertThat(left(file)).containsExactly("", a, a + "b", "0".repeat(512) + "b");
   }
 
   @Test

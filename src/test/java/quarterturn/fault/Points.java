@@ -82,8 +82,7 @@ final class Points {
               check(scenario, disk.killed(), new Point(Fault.KILLED, number, 0) + " at " + what);
               for (int draw = 0; draw < cuts; draw++) {
                 long seed = number * (long) cuts + draw;
-                check(
-                    scenario, disk.cut(seed), new Point(Fault.CUT, number, seed) + " at " + what);
+                check(scenario, disk.cut(seed), new Point(Fault.CUT, number, seed) + " at " + what);
               }
             });
     play(scenario, disk, counting, "nothing");
