@@ -1,21 +1,17 @@
 package quarterturn.session.store;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
-import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.check.Checker;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
@@ -162,10 +158,7 @@ public final class LongSession {
     double[] times = new double[answers + 1];
     for (int i = 1; i <= answers; i++) {
       Prompt asked = bench.prompt();
-      now[0] =
-          asked instanceof Prompt.Wait wait
-              ? wait.until()
-              : now[0].plusSeconds(20);
+      now[0] = asked instanceof Prompt.Wait wait ? wait.until() : now[0].plusSeconds(20);
       boolean corrects = i % 10 == 9 && asked instanceof Prompt.Measure;
       Answer answer = corrects ? new Answer.Correct() : answer(asked, i);
       long from = System.nanoTime();
@@ -221,8 +214,7 @@ public final class LongSession {
   }
 
   /** Keeps the session in the folder; how to resume it. */
-  private static String kept(Path folder, Library library, List<Event> events)
-      throws IOException {
+  private static String kept(Path folder, Library library, List<Event> events) throws IOException {
     Path sessions = Files.createDirectories(folder.resolve("data/sessions"));
     Event.Started was = (Event.Started) events.get(0);
     Journal.Header header =
