@@ -19,8 +19,6 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.procedure.kind.Style;
-import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.session.Answer;
 import quarterturn.session.Event;
@@ -45,6 +43,9 @@ final class TenYearsFolder {
 
   /** What the program looks at to begin the next session; what is older, later records remember. */
   private static final int RECENT = 2;
+
+  /** A folder in memory, where there is one: what lies there has no disk to wait for. */
+  private static final Path MEMORY = Path.of("/dev/shm");
 
   /** How far any rod stands from as found at most, in turns. */
   private static final double FAR = 0.5;
@@ -124,8 +125,7 @@ final class TenYearsFolder {
         new Sessions.Wish(like.library().main().id(), name, null, null, like.role());
     int answers = 5 + 3 * i;
     try (Sessions.Opened opened = sessions.open(sessions.beginning(wish, like.library()))) {
-      PracticeBench told =
-          new Practice(sessions, wish.procedure(), like.kind(), Style.MEDIUM, wish.role()).on(i);
+      PracticeBench told = Played.bench(like.library(), like.kind(), like.role(), i, now);
       LiveBench bench = opened.bench();
       for (int a = 0; a < answers && !told.prompt().ended() && !bench.prompt().ended(); a++) {
         if (told.now().isAfter(until)) {
@@ -150,7 +150,10 @@ final class TenYearsFolder {
     add(name, KINDS.get(kind));
     Duration apart = YEARS.dividedBy(many + 1);
     Instant from = now.plusSeconds(name.equals(MAIN) ? 0 : random.nextLong(apart.toSeconds()));
-    Path scratch = Files.createTempDirectory("ten-years");
+    Path scratch =
+        Files.isWritable(MEMORY)
+            ? Files.createTempDirectory(MEMORY, "ten-years")
+            : Files.createTempDirectory("ten-years");
     try {
       Files.createDirectories(scratch.resolve("instruments"));
       Files.createDirectories(scratch.resolve("sessions"));
