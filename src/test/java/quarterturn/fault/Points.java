@@ -65,12 +65,15 @@ final class Points {
   }
 
   /**
-   * Kills the program, and cuts the power, before every {@code step}th call of one play.
+   * Kills the program, and cuts the power, before calls of one play.
    *
-   * @param cuts how often the power is cut at each call, by another chance each time
+   * @param many about how many times; more than there are calls, and each is cut at by more chances
    * @return the number of points
    */
-  int sweep(int step, int cuts) {
+  int sweep(int many) {
+    int calls = calls();
+    int cuts = Math.max(1, many / calls);
+    int step = Math.max(1, calls * (cuts + 1) / many);
     Scenario scenario = scenarios.get();
     MemoryDisk disk = MemoryDisk.empty();
     Counting counting =
@@ -90,14 +93,18 @@ final class Points {
   }
 
   /**
-   * Plays the scenario with a fault that the program sees at every {@code step}th call, each fault
-   * {@code draws} times; then looks at what the program left, and what a power cut leaves of that.
+   * Plays the scenario again and again, with a fault that the program sees at one call; then looks
+   * at what the program left, and what a power cut leaves of that.
    *
+   * @param many about how many times
+   * @param from the first number for chance
    * @return the number of points
    */
-  int each(int step, int draws, long from) {
+  int each(int many, long from) {
     List<Point> points = new ArrayList<>();
     int calls = calls();
+    int draws = 1 + many / (calls * SEEN.length);
+    int step = Math.max(1, calls * SEEN.length * draws / many);
     for (Fault fault : SEEN) {
       int first = 1 + (int) Math.floorMod(from + fault.ordinal(), (long) step);
       for (int call = first; call <= calls; call += step) {
