@@ -13,9 +13,9 @@ class FaultPointsTest {
   /** A thousand points in all; with the profile {@code deep}, 100,000. */
   private static final int TIMES = Draws.of(1) > 1 ? 100 : 1;
 
-  private static final int CUT = 400 * TIMES;
-  private static final int FAILED = 60 * TIMES;
-  private static final int FEW = 20 * TIMES;
+  private static final int CUT = 320 * TIMES;
+  private static final int FAILED = 48 * TIMES;
+  private static final int FEW = 14 * TIMES;
 
   /** Points are spread evenly, so their number is only about the one that was asked for. */
   private static final double ABOUT = 0.8;

@@ -11,16 +11,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.fault.Weather.Call;
 import quarterturn.fault.Weather.Fate;
+import quarterturn.lesson.store.Striking;
 import quarterturn.session.Event;
 import quarterturn.session.journal.DisplacedException;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.JournalLock;
 import quarterturn.session.store.Store;
+import quarterturn.unit.NotUnderstoodException;
 
 /** The points at which something was lost or invented once, each by what it was. */
 class FoundFaultsTest {
@@ -126,6 +129,26 @@ class FoundFaultsTest {
     Points lesson = new Points(() -> new LessonScenario(false));
     assertThat(lesson.every(Fault.KILLED, Call.MOVE, ".jsonl", 1)).isAtLeast(3);
     assertThat(lesson.every(Fault.CUT, Call.DELETE, ".striking", 4)).isAtLeast(4);
+  }
+
+  @Test
+  void anotherNameWaitsUntilTheOneThatWasBegunIsStruck() {
+    MemoryDisk disk = MemoryDisk.empty();
+    disk.weather(
+        (call, path, bytes) -> {
+          if (call == Call.MOVE && Files.exists(disk.top().resolve("lesson/.striking"))) {
+            disk.weather(Weather.FINE);
+            throw new PowerCut();
+          }
+          return Fate.FINE;
+        });
+    assertThrows(PowerCut.class, () -> new LessonScenario(false).play(disk.top()));
+    Path lesson = disk.top().resolve("lesson");
+    NotUnderstoodException e =
+        assertThrows(NotUnderstoodException.class, () -> Striking.of(lesson, "Ben", Instant.EPOCH));
+    assertThat(e)
+        .hasMessageThat()
+        .isEqualTo("the name Ana is struck from some files only; strike it once more first");
   }
 
   @Test
