@@ -3,6 +3,7 @@ package quarterturn.session.store;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -44,11 +45,14 @@ public final class Dues {
     List<Due> out = new ArrayList<>();
     // Of those that are due at the same time, the most pressing stays the first.
     Work.of(sessions, Map.of(), now).forEach(work -> out.add(open(work)));
+    Map<String, List<Store.Glance>> named = new HashMap<>();
+    for (Store.Glance one : sessions) {
+      if (one.started() != null && one.instrument() != null) {
+        named.computeIfAbsent(one.instrument(), name -> new ArrayList<>()).add(one);
+      }
+    }
     for (String name : new TreeSet<>(instruments)) {
-      List<Store.Glance> of =
-          sessions.stream()
-              .filter(g -> g.started() != null && name.equals(g.instrument()))
-              .toList();
+      List<Store.Glance> of = named.getOrDefault(name, List.of());
       add(out, afterTurn(name, of, rechecks));
       add(out, season(name, of, rechecks.season()));
     }

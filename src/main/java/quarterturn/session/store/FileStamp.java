@@ -13,9 +13,9 @@ import java.util.concurrent.TimeUnit;
  * @param sort whether it is a file, a link, or a folder or something else
  * @param size in bytes
  * @param modified when it was last written, in nanoseconds since 1970
- * @param key device and number of the file; empty where the system gives none
+ * @param key goes with the file's device and number; 0 where the system gives none
  */
-record FileStamp(Sort sort, long size, long modified, String key) {
+record FileStamp(Sort sort, long size, long modified, int key) {
   /** What stands under a name. */
   enum Sort {
     FILE,
@@ -40,6 +40,6 @@ record FileStamp(Sort sort, long size, long modified, String key) {
         !found.isRegularFile() ? Sort.OTHER : link ? Sort.LINK : Sort.FILE,
         found.size(),
         found.lastModifiedTime().to(TimeUnit.NANOSECONDS),
-        key == null ? "" : key.toString());
+        key == null ? 0 : key.hashCode());
   }
 }

@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Calibration;
@@ -24,12 +23,9 @@ final class IndexText {
     return body;
   }
 
-  static List<IndexEntry> read(List<String> lines) {
-    List<IndexEntry> entries = new ArrayList<>(lines.size());
-    for (String line : lines) {
-      entries.add(entry(new IndexCells(line)));
-    }
-    return entries;
+  /** The entries of a file; none where it is missing or wrong. */
+  static List<IndexEntry> read(DerivedFile file) {
+    return file.lines(IndexText::entry);
   }
 
   private static void write(IndexCells.Out out, IndexEntry entry, FileStamp stamp) {

@@ -9,7 +9,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Names;
 import quarterturn.session.journal.LogFormat;
-import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Tells sessions from what only stands beside them. */
@@ -77,10 +76,6 @@ final class Listings {
       return null;
     }
     String stem = file.substring(0, file.length() - LogFormat.ENDING.length());
-    try {
-      return Names.check("a session", stem).equals(stem) ? stem : null;
-    } catch (NotUnderstoodException e) {
-      return null;
-    }
+    return Names.good(stem) ? stem : null;
   }
 }

@@ -39,7 +39,7 @@ final class ReadingsFile {
       throws IOException {
     Map<String, Kept> before = new HashMap<>();
     Map<String, Kept> now = new LinkedHashMap<>();
-    kept.lines().forEach(line -> read(new IndexCells(line), before));
+    kept.lines(ReadingsFile::read).forEach(one -> before.put(one.getKey(), one.getValue()));
     int read = 0;
     for (IndexEntry entry : entries) {
       Store.Glance glance = entry.glance();
@@ -108,7 +108,7 @@ final class ReadingsFile {
     }
   }
 
-  private static void read(IndexCells in, Map<String, Kept> into) {
+  private static Map.Entry<String, Kept> read(IndexCells in) {
     String file = in.some();
     FileStamp stamp = in.stamp();
     Instant began = some(in.time());
@@ -116,7 +116,7 @@ final class ReadingsFile {
     while (in.more()) {
       events.add(event(in));
     }
-    into.put(file, new Kept(stamp, new SessionReadings(began, events)));
+    return Map.entry(file, new Kept(stamp, new SessionReadings(began, events)));
   }
 
   private static Event event(IndexCells in) {
@@ -159,6 +159,9 @@ final class ReadingsFile {
   }
 
   private static Instant some(@Nullable Instant at) {
-    return Objects.requireNonNull(at, "it has a time");
+    if (at == null) {
+      throw new IllegalArgumentException("it has no time");
+    }
+    return at;
   }
 }

@@ -38,7 +38,7 @@ final class SessionIndex {
    * the same list again where nothing has changed.
    */
   List<IndexEntry> entries() throws IOException {
-    List<IndexEntry> before = known == null ? IndexText.read(derived(FILE).lines()) : known;
+    List<IndexEntry> before = known == null ? IndexText.read(derived(FILE)) : known;
     Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
     before.forEach(entry -> byName.put(entry.file(), entry));
     List<IndexEntry> now = new ArrayList<>(before.size() + FEW);

@@ -2,6 +2,7 @@ package quarterturn.session.store;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -304,12 +305,23 @@ public final class Store {
   /** The tickets of the instruments that have one, by their names. */
   public Map<String, String> tickets() throws IOException {
     Map<String, String> tickets = new HashMap<>();
-    for (Instrument instrument : instruments().instruments()) {
-      if (instrument.job().ticket() != null) {
-        tickets.put(instrument.name(), instrument.job().ticket());
+    for (Path file : files("instruments", INSTRUMENT)) {
+      try {
+        String ticket = ticketed(file) ? InstrumentFile.read(file).job().ticket() : null;
+        if (ticket != null) {
+          tickets.put(stem(file, INSTRUMENT), ticket);
+        }
+      } catch (IOException e) {
+        // What is wrong with it is said where instruments are listed.
       }
     }
     return tickets;
+  }
+
+  /** Whether a file may have a ticket in it, which is found without reading it as YAML. */
+  private static boolean ticketed(Path file) throws IOException {
+    return new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)
+        .contains(FormField.TICKET.word());
   }
 
   /**
