@@ -47,22 +47,20 @@ public record SessionRecord(
     }
     List<Event> standing = Corrections.standing(events);
     List<Carried.Said> said = new ArrayList<>();
-    List<Event.Past> remembered = new ArrayList<>(started.past());
+    List<Event.Past> remembered = new ArrayList<>();
+    started.past().forEach(past -> remembered.add(past.by(started.at())));
     List<Carried.Stop> stops = new ArrayList<>();
     boolean held = false;
     Set<Instant> reported = new HashSet<>();
     for (Event event : events) {
-      Carried carried =
-          event instanceof Event.Started s
-              ? s.carried()
-              : event instanceof Event.Resumed r ? r.carried() : null;
+      Carried carried = Carried.of(event);
       if (carried != null) {
         said.addAll(carried.said());
         stops.addAll(carried.stops());
         held = !carried.stops().isEmpty();
       }
       if (event instanceof Event.Resumed resumed) {
-        remembered.addAll(resumed.elsewhere());
+        resumed.elsewhere().forEach(past -> remembered.add(past.by(resumed.at())));
       } else if (event instanceof Event.OnRod || event instanceof Event.Offered) {
         reported.add(event.at());
       }
@@ -135,9 +133,9 @@ public record SessionRecord(
     return (Event.Started) events.get(0);
   }
 
-  /** When its last event happened. */
+  /** The latest time of its events; of the last one, unless the clock was set back. */
   public Instant last() {
-    return events.get(events.size() - 1).at();
+    return events.stream().map(Event::at).max(Comparator.naturalOrder()).orElseThrow();
   }
 
   /** The records of which something was said that fits. */

@@ -25,7 +25,9 @@ record OtherSessions(
     @Nullable Instant since) {
 
   static OtherSessions of(Event.Started started) {
-    return new OtherSessions(started.past(), List.of(), started.carried(), 0, started.back());
+    return new OtherSessions(
+            started.past(), List.of(), started.carried(), 0, started.back())
+        .by(started.at());
   }
 
   /**
@@ -34,12 +36,26 @@ record OtherSessions(
    * @param own how many turns this session has made
    */
   OtherSessions resumed(Event.Resumed resumed, int own) {
+    return after(resumed, own).by(resumed.at());
+  }
+
+  private OtherSessions after(Event.Resumed resumed, int own) {
     Carried now = resumed.carried();
     return now == null
         ? new OtherSessions(earlier, resumed.elsewhere(), carried, cleared, since)
         : now.anew()
             ? new OtherSessions(List.of(), resumed.elsewhere(), now, own, since)
             : new OtherSessions(earlier, resumed.elsewhere(), now, cleared, since);
+  }
+
+  /** These, of which nothing was done later than {@code known}, whatever time a clock showed. */
+  private OtherSessions by(Instant known) {
+    return new OtherSessions(
+        earlier.stream().map(past -> past.by(known)).toList(),
+        elsewhere.stream().map(past -> past.by(known)).toList(),
+        carried == null ? null : carried.by(known),
+        cleared,
+        since);
   }
 
   private Carried held() {
@@ -90,14 +106,14 @@ record OtherSessions(
     List<Event.Past> recent = all();
     recent.addAll(held().unsure());
     recent.addAll(held().day());
-    recent.removeIf(past -> !past.at().isAfter(time));
+    recent.removeIf(past -> !past.when().isAfter(time));
     return recent;
   }
 
   /** The time of the last turn, unknown ones included, or null. */
   @Nullable Instant last() {
     List<Instant> times = new ArrayList<>();
-    after(Instant.MIN).forEach(past -> times.add(past.at()));
+    after(Instant.MIN).forEach(past -> times.add(past.when()));
     Instant spent = held().spent();
     if (spent != null) {
       times.add(spent);

@@ -93,6 +93,11 @@ record Opening(
     return said.stream().anyMatch(s -> s.answer() == answer && neck.has(s.about()));
   }
 
+  /** Whether the person did not believe that so much time had gone by. */
+  private boolean doubts() {
+    return new Carried(List.of(), List.of(), List.of(), null, said).doubts(now);
+  }
+
   /** The name of the instrument as named, or as the sessions said to be the same have it. */
   @Nullable String named() {
     return instrument != null ? instrument : neck().instrument();
@@ -272,13 +277,17 @@ record Opening(
           .filter(r -> r.session().equals(session))
           .forEach(r -> day.removeAll(r.turns()));
     }
-    Instant spent = lost().map(Records.Unread::at).max(Comparator.naturalOrder()).orElse(null);
+    Stream<Instant> doubted = doubts() ? Stream.of(now) : neck().doubted();
+    Instant spent =
+        Stream.concat(lost().map(Records.Unread::at), doubted)
+            .max(Comparator.naturalOrder())
+            .orElse(null);
     return new Carried(stops(), unsure, day, spent, said);
   }
 
   private static List<Event.Past> recent(Neck neck, Instant dayBefore) {
     List<Event.Past> recent = new ArrayList<>(neck.turns());
-    recent.removeIf(turn -> !turn.at().isAfter(dayBefore));
+    recent.removeIf(turn -> !turn.when().isAfter(dayBefore));
     return recent;
   }
 }
