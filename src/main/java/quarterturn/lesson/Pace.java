@@ -50,12 +50,17 @@ public record Pace(Duration step, Duration answer, int benches) {
     Instant before = null;
     for (LessonEvent event : events) {
       boolean rejoined = event instanceof LessonEvent.Joined;
-      if (before != null && !rejoined && event.at().isAfter(before)) {
-        spent = spent.plus(Duration.between(before, event.at()));
+      if (before != null && !rejoined) {
+        spent = spent.plus(atBench(Duration.between(before, event.at())));
       }
       before = event.at();
     }
     return spent;
+  }
+
+  /** The time between two events, but none where it can only come from a clock that was set. */
+  private static Duration atBench(Duration gap) {
+    return gap.isNegative() || gap.compareTo(Duration.ofDays(1)) >= 0 ? Duration.ZERO : gap;
   }
 
   private Duration of(LessonEvent event) {

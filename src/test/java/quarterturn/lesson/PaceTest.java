@@ -53,6 +53,18 @@ class PaceTest {
   }
 
   @Test
+  void aClockThatWasSetMeanwhileTookNoTime() {
+    List<LessonEvent> leapt = new ArrayList<>(bench().subList(0, 6));
+    for (LessonEvent event : bench().subList(6, 11)) {
+      LessonEvent.Stepped step = (LessonEvent.Stepped) event;
+      leapt.add(new LessonEvent.Stepped(step.at().plus(Duration.ofDays(4000)), step.spot()));
+    }
+    leapt.addAll(bench().subList(11, 13));
+    // The step at which it leapt counts for nothing.
+    assertThat(Pace.measured(List.of(leapt)).step()).isEqualTo(Duration.ofSeconds(108));
+  }
+
+  @Test
   void lessonsBesideAPlanTellItsPace() throws Exception {
     Path before = Files.createDirectory(folder.resolve("before"));
     Files.writeString(before.resolve(LessonFolder.PLAN), "lesson: a");

@@ -366,6 +366,7 @@ public final class Engine {
             state.log(), event -> event instanceof Event.OnRod && event.at().equals(made.at()));
     return said instanceof Event.Recalled recalled
         ? new Overview.Entry.Turned(made.at(), made.turn(), recalled.feel(), recalled.sure())
-        : new Overview.Entry.Turned(made.at(), made.turn(), made.feel(), said != null || made.sure());
+        : new Overview.Entry.Turned(
+            made.at(), made.turn(), made.feel(), said != null || made.sure());
   }
 }

@@ -25,8 +25,7 @@ record OtherSessions(
     @Nullable Instant since) {
 
   static OtherSessions of(Event.Started started) {
-    return new OtherSessions(
-            started.past(), List.of(), started.carried(), 0, started.back())
+    return new OtherSessions(started.past(), List.of(), started.carried(), 0, started.back())
         .by(started.at());
   }
 

@@ -24,7 +24,7 @@ record Return(Library library, Walk walk) {
     boolean recalling = state.pending().open() != null;
     State now =
         state
-            .with(pending(state, before, resumed).away(away).recalling(recalling))
+            .with(pending(state, resumed).away(away).recalling(recalling))
             .with(state.history().by(resumed.at()).resumed(resumed).allSpoiled())
             // Glasses were taken off, and another may be at the bench.
             .accepting(Set.of())
@@ -33,14 +33,21 @@ record Return(Library library, Walk walk) {
   }
 
   /** What is under way; a wait begins anew where the clock does not tell how much of it is over. */
-  private Pending pending(State state, State before, Event.Resumed resumed) {
+  private Pending pending(State state, Event.Resumed resumed) {
     Carried carried = resumed.carried();
     Event.WaitBegan waiting = state.pending().waiting();
     boolean untold = carried != null && carried.doubts(resumed.at());
-    boolean back = resumed.at().isBefore(before.last());
-    boolean endless =
-        waiting != null && library.limits().clocks().leaps(resumed.at(), waiting.until());
-    return back || untold || endless ? state.pending().waiting(null) : state.pending();
+    boolean further =
+        waiting != null && waiting.until().isAfter(resumed.at().plus(lasting(waiting)));
+    return further || untold ? state.pending().waiting(null) : state.pending();
+  }
+
+  /**
+   * How long a wait lasts; what began by a wrong clock of another session is no longer than that.
+   */
+  private Duration lasting(Event.WaitBegan wait) {
+    Duration lasting = Duration.between(wait.at(), wait.until());
+    return library.limits().clocks().leaps(wait.at(), wait.until()) ? Duration.ZERO : lasting;
   }
 
   private State goOn(State state, State before, Instant at) {

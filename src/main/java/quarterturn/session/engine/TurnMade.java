@@ -24,9 +24,7 @@ record TurnMade(
     @Nullable Turn freed) {
   /** This turn, which was made at {@code known} or before. */
   TurnMade by(Instant known) {
-    return at.isAfter(known)
-        ? new TurnMade(known, turn, asked, feel, sure, expected, freed)
-        : this;
+    return at.isAfter(known) ? new TurnMade(known, turn, asked, feel, sure, expected, freed) : this;
   }
 
   /** This turn, still counted, but with nothing to be learned from it. */

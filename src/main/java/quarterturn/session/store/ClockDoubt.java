@@ -67,8 +67,7 @@ record ClockDoubt(Instant last, boolean behind) {
         .filter(
             one ->
                 said.stream()
-                    .noneMatch(
-                        s -> s.about().equals(one.session()) && !one.last().isAfter(s.at())))
+                    .noneMatch(s -> s.about().equals(one.session()) && !one.last().isAfter(s.at())))
         .toList();
   }
 

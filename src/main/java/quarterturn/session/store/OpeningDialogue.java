@@ -21,8 +21,9 @@ import quarterturn.unit.Turn;
 
 /**
  * Asks what is open about other records before a session begins or goes on: whether the clock or a
- * record is wrong, whether turns on record are of this instrument, what was turned where a record can't be read, and what a repairer found
- * after a stop. A procedure that turns no rod asks nothing.
+ * record is wrong, whether turns on record are of this instrument, what was turned where a record
+ * can't be read, and what a repairer found after a stop. A procedure that turns no rod asks
+ * nothing.
  */
 public final class OpeningDialogue implements Dialogue {
   private static final Pattern TURN = Pattern.compile("(tighten|loosen)(?:ed)?\\s+(.+)");
