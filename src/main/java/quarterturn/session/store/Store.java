@@ -4,6 +4,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -20,6 +21,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.read.Strays;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
@@ -143,7 +145,7 @@ public final class Store {
     }
   }
 
-  /** The instruments that could be read, by name, and a sentence for each file that could not. */
+  /** The instruments, by name, and a line for everything beside them: "not read: NAME, why". */
   public record InstrumentList(List<Instrument> instruments, List<String> notices) {}
 
   /** Every session, the newest first; a file that can't be read has a notice and stands last. */
@@ -217,15 +219,19 @@ public final class Store {
   /** Every instrument that is kept. */
   public InstrumentList instruments() throws IOException {
     List<Instrument> good = new ArrayList<>();
-    List<String> notices = new ArrayList<>();
-    for (Path file : files("instruments", INSTRUMENT)) {
+    Strays found = Strays.in(folder.resolve("instruments"), INSTRUMENT);
+    List<String> notices = new ArrayList<>(found.notRead());
+    for (Path file : found.files()) {
       try {
         good.add(InstrumentFile.read(file));
+      } catch (InstrumentFile.Misread e) {
+        notices.add(e.line());
       } catch (IOException e) {
-        notices.add(Printable.of(String.valueOf(e.getMessage())));
+        notices.add(Strays.line(String.valueOf(file.getFileName()), "it can't be read"));
       }
     }
     good.sort(Comparator.comparing(Instrument::name));
+    notices.sort(Comparator.naturalOrder());
     return new InstrumentList(good, notices);
   }
 
@@ -249,9 +255,10 @@ public final class Store {
     return InstrumentFile.read(file);
   }
 
-  /** The names of the instruments, from the names of their files; no file is read. */
+  /** The names of the instruments, those included whose file is damaged, but no copies. */
   public Set<String> instrumentNames() throws IOException {
-    return files("instruments", INSTRUMENT).stream()
+    return Strays.in(folder.resolve("instruments"), INSTRUMENT).files().stream()
+        .filter(InstrumentFile::names)
         .map(f -> stem(f, INSTRUMENT))
         .collect(Collectors.toUnmodifiableSet());
   }
@@ -259,6 +266,10 @@ public final class Store {
   /** The instrument with a name. */
   public Instrument instrument(String name) throws IOException {
     Path file = instrumentFile(name);
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && Strays.why(file) != null) {
+      throw new IOException(
+          file.getFileName() + " can't be read: " + Strays.why(file) + "; mend it or move it away");
+    }
     if (!Files.isRegularFile(file)) {
       throw new IOException(
           "there is no instrument "
@@ -286,7 +297,7 @@ public final class Store {
    * @throws IOException where it is taken
    */
   public void checkFree(String name) throws IOException {
-    if (Files.exists(instrumentFile(name))) {
+    if (Files.exists(instrumentFile(name), LinkOption.NOFOLLOW_LINKS)) {
       throw taken(Names.check("an instrument", name), null);
     }
   }
