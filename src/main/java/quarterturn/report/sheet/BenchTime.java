@@ -27,12 +27,6 @@ final class BenchTime {
     return names.isEmpty() ? null : String.join(", ", names);
   }
 
-  /** The time between two events, but none where it can only come from a clock that was set. */
-  private static Duration between(Instant one, Instant other) {
-    Duration gap = Duration.between(one, other);
-    return gap.isNegative() || gap.compareTo(Duration.ofDays(1)) >= 0 ? Duration.ZERO : gap;
-  }
-
   /**
    * The time from the first answer to the last, without the waits and without the breaks, which
    * begin with the last event before the session was taken up again. Answers that were withdrawn
@@ -48,7 +42,7 @@ final class BenchTime {
     for (Event event : events) {
       boolean answer = event.withdrawable() || event instanceof Event.Corrected;
       if (last != null && !waiting && !(event instanceof Event.Resumed)) {
-        sinceAnswer = sinceAnswer.plus(between(last, event.at()));
+        sinceAnswer = sinceAnswer.plus(Duration.between(last, event.at()));
       }
       if (answer) {
         sum = last == null ? sum : sum.plus(sinceAnswer);

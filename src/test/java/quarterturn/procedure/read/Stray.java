@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 
 /** What sync tools, editors and habits leave beside a file. */
@@ -19,7 +20,7 @@ public final class Stray {
    * @return "NAME, why" of each that is none by its name or by what it is, in order
    */
   public static List<String> beside(Path good, String otherwise) throws IOException {
-    Path folder = good.toAbsolutePath().getParent();
+    Path folder = Objects.requireNonNull(good.toAbsolutePath().getParent());
     String name = good.getFileName().toString();
     String ending = name.substring(name.lastIndexOf('.'));
     for (String copy :
@@ -53,7 +54,7 @@ public final class Stray {
 
   /** Puts copies and junk, which have the ending, beside a good file. */
   public static void copies(Path good) throws IOException {
-    Path folder = good.toAbsolutePath().getParent();
+    Path folder = Objects.requireNonNull(good.toAbsolutePath().getParent());
     String name = good.getFileName().toString();
     String ending = name.substring(name.lastIndexOf('.'));
     String stem = name.substring(0, name.lastIndexOf('.'));

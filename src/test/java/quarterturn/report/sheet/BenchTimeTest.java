@@ -37,13 +37,6 @@ class BenchTimeTest {
   }
 
   @Test
-  void aClockThatWasSetMeanwhileTookNoTime() {
-    int years = 60 * 24 * 4000;
-    assertThat(of(did(0), did(5), did(years), did(years + 2), did(8)))
-        .isEqualTo(Duration.ofMinutes(5 + 2));
-  }
-
-  @Test
   void withoutAnAnswerThereIsNone() {
     assertThat(of(left(3))).isNull();
     assertThat(of(did(3))).isEqualTo(Duration.ZERO);

@@ -14,9 +14,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.procedure.Library;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
@@ -35,8 +37,18 @@ class ClockDoubtTest {
   private static final Instant FUTURE = Instant.parse("2031-01-01T10:00:00Z");
   private static final Turn HALF = new Turn(0.5);
 
+  private static Library relief;
+  private static Library intake;
+
   @TempDir Path folder;
   private Store store = Store.at(Path.of("unset"));
+
+  @BeforeAll
+  static void prove() throws Exception {
+    Sessions sessions = new Sessions(Store.at(Path.of("unset")), null, Clock.systemUTC());
+    relief = sessions.library("relief");
+    intake = sessions.library("intake");
+  }
 
   @BeforeEach
   void open() throws IOException {
@@ -93,7 +105,8 @@ class ClockDoubtTest {
   }
 
   private OpeningDialogue asking(Instant now, Sessions.Wish wish) throws Exception {
-    return new OpeningDialogue(at(now).beginning(wish), new Dates(ZoneOffset.UTC));
+    Library library = wish.procedure().equals("relief") ? relief : intake;
+    return new OpeningDialogue(at(now).beginning(wish, library), new Dates(ZoneOffset.UTC));
   }
 
   private static String asked(OpeningDialogue dialogue) {
@@ -101,8 +114,23 @@ class ClockDoubtTest {
     return String.join(" ", asked.lines()) + " " + asked.asks();
   }
 
+  private Sessions.Opened opened(Instant now, OpeningDialogue dialogue, String... answers)
+      throws IOException {
+    for (String answer : answers) {
+      assertThat(dialogue.question()).isNotNull();
+      dialogue.take(answer);
+    }
+    assertThat(dialogue.question()).isNull();
+    return at(now).open(dialogue.answered());
+  }
+
+  private Sessions.Opened resumed(Instant now, String session, String... answers) throws Exception {
+    Beginning beginning = at(now).beginning(session, relief);
+    return opened(now, new OpeningDialogue(beginning, new Dates(ZoneOffset.UTC)), answers);
+  }
+
   private Turn today(Instant now, String... answers) throws Exception {
-    try (Sessions.Opened opened = Openings.start(at(now), blue(), answers)) {
+    try (Sessions.Opened opened = opened(now, asking(now, blue()), answers)) {
       return opened.bench().overview().today();
     }
   }
@@ -146,7 +174,8 @@ class ClockDoubtTest {
     assertThat(today(NOON.plus(Duration.ofHours(3)))).isEqualTo(HALF);
     assertThat(today(NOON.plus(Duration.ofHours(23)))).isEqualTo(HALF);
     assertThat(today(NOON.plus(Duration.ofHours(25)))).isEqualTo(Turn.NONE);
-    try (Sessions.Opened opened = at(NOON.plus(Duration.ofHours(26))).start(blue())) {
+    Instant last = NOON.plus(Duration.ofHours(26));
+    try (Sessions.Opened opened = opened(last, asking(last, blue()))) {
       assertThat(opened.bench().overview().net()).isEqualTo(HALF);
     }
   }
@@ -186,7 +215,7 @@ class ClockDoubtTest {
       journal.append(List.of(new Event.WaitBegan(NOON, "rest", NOON.plus(Duration.ofHours(24)))));
     }
     Instant later = NOON.plus(Duration.ofDays(5000));
-    Beginning beginning = at(later).beginning(name);
+    Beginning beginning = at(later).beginning(name, relief);
     OpeningDialogue dialogue = new OpeningDialogue(beginning, new Dates(ZoneOffset.UTC));
     assertThat(asked(dialogue)).contains("Has so much time gone by?");
     dialogue.take("not-passed");
@@ -199,16 +228,16 @@ class ClockDoubtTest {
   @Test
   void aSessionOfTheFutureGoesOnAtTheRightTimeAndSoDoesTheOneAfterIt() throws Exception {
     String name;
-    try (Sessions.Opened opened = at(FUTURE).start(blue())) {
+    try (Sessions.Opened opened = opened(FUTURE, asking(FUTURE, blue()))) {
       name = opened.name();
       opened.bench().leave();
     }
-    try (Sessions.Opened opened = Openings.resume(at(NOON), name, "clock")) {
+    try (Sessions.Opened opened = resumed(NOON, name, "clock")) {
       assertThat(opened.bench().now()).isEqualTo(NOON);
       opened.bench().leave();
     }
     Instant next = NOON.plus(Duration.ofHours(1));
-    try (Sessions.Opened opened = Openings.resume(at(next), name)) {
+    try (Sessions.Opened opened = resumed(next, name)) {
       assertThat(opened.bench().now()).isEqualTo(next);
       assertThat(opened.bench().prompt()).isInstanceOf(Prompt.Tell.class);
     }
