@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -113,7 +114,7 @@ class WrongClockTest {
   void aLittleSetBackLengthensNothing() throws Exception {
     for (Duration back : List.of(Duration.ofMinutes(5), Duration.ofMinutes(20))) {
       Play play = resting();
-      Instant until = play.state().pending().waiting().until();
+      Instant until = Objects.requireNonNull(play.state().pending().waiting()).until();
       Instant at = play.state().last().plus(Duration.ofHours(9));
       resume(play, at, Carried.NOTHING);
       resume(play, at.minus(back), Carried.NOTHING);
