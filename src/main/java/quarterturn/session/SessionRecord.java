@@ -138,6 +138,11 @@ public record SessionRecord(
     return events.stream().map(Event::at).max(Comparator.naturalOrder()).orElseThrow();
   }
 
+  /** What the clock said at its last event. */
+  public Instant newest() {
+    return events.get(events.size() - 1).at();
+  }
+
   /** The records of which something was said that fits. */
   public List<String> about(Predicate<Carried.Answer> fits) {
     return said.stream().filter(s -> fits.test(s.answer())).map(Carried.Said::about).toList();

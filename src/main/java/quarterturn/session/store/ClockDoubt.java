@@ -47,15 +47,15 @@ record ClockDoubt(Instant last, boolean behind) {
     Opening now = opening;
     Stream<SessionRecord> wrong =
         behind
-            ? believed(opening).stream().filter(one -> one.last().isAfter(opening.now()))
-            : own(opening).filter(one -> one.last().equals(last));
+            ? believed(opening).stream().filter(one -> one.newest().isAfter(opening.now()))
+            : own(opening).filter(one -> one.newest().equals(last));
     for (SessionRecord one : wrong.toList()) {
-      now = now.with(new Said(one.last(), one.session(), Answer.CLOCK, null, null));
+      now = now.with(new Said(one.newest(), one.session(), Answer.CLOCK, null, null));
     }
     return now;
   }
 
-  /** The sessions of whose times nobody said that they are wrong. */
+  /** The sessions of which nobody said, since their last event, that its time is wrong. */
   private static List<SessionRecord> believed(Opening opening) {
     List<SessionRecord> all =
         opening.records().necks().stream().flatMap(neck -> neck.sessions().stream()).toList();
@@ -67,7 +67,7 @@ record ClockDoubt(Instant last, boolean behind) {
         .filter(
             one ->
                 said.stream()
-                    .noneMatch(s -> s.about().equals(one.session()) && !one.last().isAfter(s.at())))
+                    .noneMatch(s -> s.about().equals(one.session()) && s.at().equals(one.newest())))
         .toList();
   }
 
@@ -78,7 +78,7 @@ record ClockDoubt(Instant last, boolean behind) {
   }
 
   private static @Nullable Instant newest(Stream<SessionRecord> of) {
-    return of.map(SessionRecord::last).reduce(null, ClockDoubt::later);
+    return of.map(SessionRecord::newest).reduce(null, ClockDoubt::later);
   }
 
   private static @Nullable Instant later(@Nullable Instant one, Instant other) {
@@ -86,7 +86,7 @@ record ClockDoubt(Instant last, boolean behind) {
   }
 
   private static Stream<Instant> times(List<SessionRecord> of) {
-    return of.stream().flatMap(one -> Stream.of(one.began(), one.last()));
+    return of.stream().flatMap(one -> Stream.of(one.began(), one.newest()));
   }
 
   /** Whether no record at all stands in a leap between {@code last} and now. */

@@ -241,6 +241,9 @@ class ClockDoubtTest {
       assertThat(opened.bench().now()).isEqualTo(next);
       assertThat(opened.bench().prompt()).isInstanceOf(Prompt.Tell.class);
     }
+    // What was written since at the right time tells when a clock is behind again.
+    assertThat(asked(asking(Instant.parse("2015-01-01T00:05:00Z"), wish("relief", "red"))))
+        .contains("The last record is of 2027-03-01 13:00.");
     assertThat(at(next).discard(name)).isNotEmpty();
     List<Event> events = store.read(name).events();
     assertThat(events.get(events.size() - 1).at()).isEqualTo(next);
