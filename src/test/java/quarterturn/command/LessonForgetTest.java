@@ -142,10 +142,10 @@ class LessonForgetTest {
   @Test
   void aStrayWithoutTheNameStopsNothing() throws Exception {
     end();
-    Files.writeString(folder.resolve("junk.jsonl"), "no lesson's");
+    Files.writeString(folder.resolve("junk.jsonl"), "no lesson's\n");
     assertThat(forget("yes", "Ben").err()).doesNotContain("junk");
     assertThat(holding("ben")).isEmpty();
-    Files.writeString(folder.resolve("more.jsonl"), "Ana was here");
+    Files.writeString(folder.resolve("more.jsonl"), "Ana was here\n");
     assertThat(forget("yes", "Ana").err()).contains("more.jsonl is damaged");
   }
 }
