@@ -33,8 +33,8 @@ public record Carried(
     said = List.copyOf(said);
   }
 
-  /** What an event has of it, or null. */
-  static @Nullable Carried of(Event event) {
+  /** What an event says of other sessions' records; null where it says nothing of them. */
+  public static @Nullable Carried of(Event event) {
     return event instanceof Event.Started started
         ? started.carried()
         : event instanceof Event.Resumed resumed ? resumed.carried() : null;

@@ -60,7 +60,10 @@ public record SessionRecord(
         held = !carried.stops().isEmpty();
       }
       if (event instanceof Event.Resumed resumed) {
-        resumed.elsewhere().forEach(past -> remembered.add(past.by(resumed.at())));
+        // Each break tells all that came since the start once more.
+        List<Event.Past> more = new ArrayList<>(resumed.elsewhere());
+        remembered.forEach(known -> removeOne(more, known));
+        more.forEach(past -> remembered.add(past.by(resumed.at())));
       } else if (event instanceof Event.OnRod || event instanceof Event.Offered) {
         reported.add(event.at());
       }
@@ -83,6 +86,13 @@ public record SessionRecord(
         stops(session, standing, limits, sure ? stops : List.of(), held),
         List.copyOf(said),
         List.copyOf(events));
+  }
+
+  private static void removeOne(List<Event.Past> turns, Event.Past known) {
+    turns.stream()
+        .filter(turn -> turn.at().equals(known.at()) && turn.turn().equals(known.turn()))
+        .findFirst()
+        .ifPresent(turns::remove);
   }
 
   private static @Nullable String kind(
@@ -138,13 +148,16 @@ public record SessionRecord(
     return events.stream().map(Event::at).max(Comparator.naturalOrder()).orElseThrow();
   }
 
-  /** What the clock said at its last event. */
-  public Instant newest() {
-    return events.get(events.size() - 1).at();
-  }
-
   /** The records of which something was said that fits. */
   public List<String> about(Predicate<Carried.Answer> fits) {
     return said.stream().filter(s -> fits.test(s.answer())).map(Carried.Said::about).toList();
+  }
+
+  /** The turns of this neck that were added up when it began; null where there are none. */
+  Event.@Nullable Summed summed() {
+    Event.Earlier earlier = started().earlier();
+    return earlier == null || !about(a -> a == Carried.Answer.UNSURE).isEmpty()
+        ? null
+        : earlier.summed();
   }
 }

@@ -2,6 +2,7 @@ package quarterturn.session.store;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -10,7 +11,6 @@ import quarterturn.session.Carried.Answer;
 import quarterturn.session.Carried.Said;
 import quarterturn.session.Event;
 import quarterturn.session.Neck;
-import quarterturn.session.SessionRecord;
 
 /**
  * A time by which the clock or a record must be wrong, so that nobody knows how long ago something
@@ -27,16 +27,16 @@ record ClockDoubt(Instant last, boolean behind) {
    * @param turns whether the session may turn the rod
    */
   static @Nullable ClockDoubt of(Opening opening, boolean turns) {
-    List<SessionRecord> believed = believed(opening);
+    List<Dated> believed = believed(opening);
     Limits.Clocks clocks = opening.limits().clocks();
-    Instant newest = newest(believed.stream());
+    Instant newest = newest(believed);
     boolean goesOn = opening.session() != null;
     if ((turns || goesOn) && newest != null && clocks.back(newest, opening.now())) {
       return new ClockDoubt(newest, true);
     }
-    Instant last = newest(own(opening).filter(believed::contains));
+    Instant last = newest(own(opening, believed));
     return last != null
-            && leaps(last, times(believed), opening)
+            && leaps(last, believed, opening)
             && (waits(opening, last) || (turns && turned(opening, last)))
         ? new ClockDoubt(last, false)
         : null;
@@ -45,52 +45,55 @@ record ClockDoubt(Instant last, boolean behind) {
   /** The opening with the records that can't have been written by a right clock said to be so. */
   Opening said(Opening opening) {
     Opening now = opening;
-    Stream<SessionRecord> wrong =
-        behind
-            ? believed(opening).stream().filter(one -> one.newest().isAfter(opening.now()))
-            : own(opening).filter(one -> one.newest().equals(last));
-    for (SessionRecord one : wrong.toList()) {
-      now = now.with(new Said(one.newest(), one.session(), Answer.CLOCK, null, null));
+    List<Dated> believed = believed(opening);
+    for (Dated one : behind ? believed : own(opening, believed)) {
+      if (behind ? one.last().isAfter(opening.now()) : one.last().equals(last)) {
+        now = now.with(new Said(one.last(), one.session(), Answer.CLOCK, null, null));
+      }
     }
     return now;
   }
 
+  /** When a session began, and when something was last written to it, by the clock of then. */
+  private record Dated(String session, Instant began, Instant last) {}
+
   /** The sessions of which nobody said, since their last event, that its time is wrong. */
-  private static List<SessionRecord> believed(Opening opening) {
-    List<SessionRecord> all =
-        opening.records().necks().stream().flatMap(neck -> neck.sessions().stream()).toList();
+  private static List<Dated> believed(Opening opening) {
     List<Said> said =
-        Stream.concat(all.stream().flatMap(one -> one.said().stream()), opening.said().stream())
+        Stream.concat(
+                opening.records().necks().stream().flatMap(Neck::said), opening.said().stream())
             .filter(one -> one.answer() == Answer.CLOCK)
             .toList();
+    List<Dated> believed = new ArrayList<>();
+    for (IndexEntry entry : opening.records().entries()) {
+      Store.Glance glance = entry.glance();
+      Instant began = glance == null ? null : glance.started();
+      Instant last = glance == null ? null : glance.last();
+      if (entry.session() != null && began != null && last != null) {
+        Dated one = new Dated(entry.session(), began, last);
+        if (said.stream().noneMatch(s -> s.about().equals(one.session()) && s.at().equals(last))) {
+          believed.add(one);
+        }
+      }
+    }
+    return believed;
+  }
+
+  private static List<Dated> own(Opening opening, List<Dated> all) {
+    List<Neck> necks = new ArrayList<>(opening.possible());
+    necks.add(opening.neck());
     return all.stream()
-        .filter(
-            one ->
-                said.stream()
-                    .noneMatch(s -> s.about().equals(one.session()) && s.at().equals(one.newest())))
+        .filter(one -> necks.stream().anyMatch(neck -> neck.has(one.session())))
         .toList();
   }
 
-  private static Stream<SessionRecord> own(Opening opening) {
-    List<Neck> necks = new ArrayList<>(opening.possible());
-    necks.add(opening.neck());
-    return necks.stream().flatMap(neck -> neck.sessions().stream());
-  }
-
-  private static @Nullable Instant newest(Stream<SessionRecord> of) {
-    return of.map(SessionRecord::newest).reduce(null, ClockDoubt::later);
-  }
-
-  private static @Nullable Instant later(@Nullable Instant one, Instant other) {
-    return one == null || other.isAfter(one) ? other : one;
-  }
-
-  private static Stream<Instant> times(List<SessionRecord> of) {
-    return of.stream().flatMap(one -> Stream.of(one.began(), one.newest()));
+  private static @Nullable Instant newest(List<Dated> of) {
+    return of.stream().map(Dated::last).max(Comparator.naturalOrder()).orElse(null);
   }
 
   /** Whether no record at all stands in a leap between {@code last} and now. */
-  private static boolean leaps(Instant last, Stream<Instant> times, Opening opening) {
+  private static boolean leaps(Instant last, List<Dated> believed, Opening opening) {
+    Stream<Instant> times = believed.stream().flatMap(one -> Stream.of(one.began(), one.last()));
     List<Instant> since =
         Stream.concat(times, Stream.of(last, opening.now()))
             .filter(at -> !at.isBefore(last) && !at.isAfter(opening.now()))
