@@ -58,9 +58,11 @@ record OtherSessions(
 
   /** These, of which nothing was done later than {@code known}, whatever time a clock showed. */
   private OtherSessions by(Instant known) {
-    boolean later = summed != null && summed.until().isAfter(known);
+    Event.Summed sum = summed;
     return new OtherSessions(
-        later ? new Event.Summed(summed.turn(), summed.turns(), known) : summed,
+        sum != null && sum.until().isAfter(known)
+            ? new Event.Summed(sum.turn(), sum.turns(), known)
+            : sum,
         earlier.stream().map(past -> past.by(known)).toList(),
         elsewhere.stream().map(past -> past.by(known)).toList(),
         carried == null ? null : carried.by(known),
