@@ -20,6 +20,7 @@ import quarterturn.session.Program;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.RefusedException;
+import quarterturn.session.clock.SessionClock;
 
 /** A session in progress: engine, state and ledger, with a clock that can be set. */
 public final class LiveBench implements Bench {

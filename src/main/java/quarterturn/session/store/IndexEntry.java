@@ -2,12 +2,14 @@ package quarterturn.session.store;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
+import quarterturn.session.clock.ClockDoubt;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
@@ -86,5 +88,14 @@ record IndexEntry(
     Store.Glance glance = Glances.of(name, contents);
     return new IndexEntry(
         file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
+  }
+
+  /** The times of its session; null where it is none. */
+  ClockDoubt.@Nullable Dated dated() {
+    Instant began = glance == null ? null : glance.started();
+    Instant last = glance == null ? null : glance.last();
+    return session == null || began == null || last == null
+        ? null
+        : new ClockDoubt.Dated(session, began, last);
   }
 }

@@ -14,6 +14,7 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Neck;
 import quarterturn.session.Question;
 import quarterturn.session.SessionRecord;
+import quarterturn.session.clock.ClockDoubt;
 import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
@@ -110,7 +111,17 @@ public final class OpeningDialogue implements Dialogue {
   }
 
   private @Nullable ClockDoubt doubt(Stage now) {
-    return now.timed() ? null : ClockDoubt.of(now.opening(), beginning.turns());
+    Opening opening = now.opening();
+    boolean turns = beginning.turns();
+    return now.timed()
+        ? null
+        : ClockDoubt.of(
+            opening.dated(false),
+            opening.dated(true),
+            opening.now(),
+            opening.limits().clocks(),
+            turns || opening.session() != null,
+            at -> opening.waits(at) || (turns && opening.turned(at)));
   }
 
   /** Whether nothing is begun: the strings stay slack, or the clock is to be set first. */
@@ -142,7 +153,7 @@ public final class OpeningDialogue implements Dialogue {
     return switch (option) {
       case OpeningQuestions.LEAVE -> now.asking(option);
       case OpeningQuestions.PASSED -> now.timed(now.opening());
-      default -> now.timed(doubt.said(now.opening()));
+      default -> now.timed(now.opening().with(doubt.said()));
     };
   }
 

@@ -9,6 +9,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Neck;
 import quarterturn.session.Question;
 import quarterturn.session.SessionRecord;
+import quarterturn.session.clock.ClockDoubt;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
 

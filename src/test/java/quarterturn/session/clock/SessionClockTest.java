@@ -1,4 +1,4 @@
-package quarterturn.session.engine;
+package quarterturn.session.clock;
 
 import static com.google.common.truth.Truth.assertThat;
 

@@ -1,4 +1,4 @@
-package quarterturn.session.engine;
+package quarterturn.session.clock;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -12,7 +12,7 @@ import quarterturn.procedure.Limits;
  * than anybody stays away, this one goes on from where it was; the next time that the session is
  * opened, the machine's time counts again.
  */
-final class SessionClock {
+public final class SessionClock {
   private final Clock machine;
   private final Limits.Clocks limits;
   private Duration ahead = Duration.ZERO;
@@ -23,13 +23,14 @@ final class SessionClock {
    *
    * @param shown what it shows at least, or null where any time may come first
    */
-  SessionClock(Clock machine, Limits.Clocks limits, @Nullable Instant shown) {
+  public SessionClock(Clock machine, Limits.Clocks limits, @Nullable Instant shown) {
     this.machine = machine;
     this.limits = limits;
     this.shown = shown;
   }
 
-  synchronized Instant now() {
+  /** The time now. */
+  public synchronized Instant now() {
     // Whole seconds: no one at a bench needs more, and a wait ends when the clock says so.
     Instant now = machine.instant().plus(ahead).truncatedTo(ChronoUnit.SECONDS);
     Instant before = shown;
@@ -41,7 +42,8 @@ final class SessionClock {
     return now;
   }
 
-  synchronized void set(Instant at) {
+  /** Sets it, to go on from there. */
+  public synchronized void set(Instant at) {
     ahead = Duration.between(machine.instant(), at);
     shown = at;
   }
