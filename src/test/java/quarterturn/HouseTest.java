@@ -55,6 +55,7 @@ class HouseTest {
           "procedure.check.rule.turn",
           "procedure.check.walk",
           "procedure.check.words",
+          "session.clock",
           "session.engine",
           "session.engine.figures",
           "session.journal",

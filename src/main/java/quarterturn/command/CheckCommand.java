@@ -148,6 +148,7 @@ final class CheckCommand extends Placed {
     complainIf(
         targets.isEmpty() && !typed.isEmpty(),
         "there is no .yaml file to check in " + String.join(", ", typed) + ".");
+    CheckTarget.notRead(typed, own).forEach(this::notice);
     CheckReport report = Check.of(targets, this::notice);
     if (format == Format.JSON) {
       print(List.of(CheckJson.of(report)));

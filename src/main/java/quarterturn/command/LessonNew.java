@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.lesson.Pace;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.PlanChecks;
 import quarterturn.lesson.PlanDialogue;
@@ -117,7 +118,8 @@ final class LessonNew extends Placed {
           folder + " holds a lesson already; choose another folder, or follow it with --next");
     }
     Plan former = Files.exists(plan) ? PlanFile.in(folder) : null;
-    PlanChecks checks = new PlanChecks(sessions(), PastPace.near(folder));
+    Pace pace = PastPace.near(folder, sessions().rules().limits().clocks());
+    PlanChecks checks = new PlanChecks(sessions(), pace);
     Map<PlanPart, String> given = given();
     Map<PlanPart, String> before = former == null ? Map.of() : NextLesson.typed(former);
     if (!lines && (!given.isEmpty() || former != null)) {

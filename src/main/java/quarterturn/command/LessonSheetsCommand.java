@@ -46,6 +46,7 @@ final class LessonSheetsCommand extends Placed {
     Plan plan = PlanFile.in(folder);
     LessonFolder.Contents contents = LessonFolder.read(folder);
     contents.notices().forEach(this::notice);
+    contents.notRead().forEach(this::notice);
     List<LessonFormat> formats =
         format != null
             ? List.of(format)

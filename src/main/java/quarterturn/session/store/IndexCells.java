@@ -57,7 +57,7 @@ final class IndexCells {
           : text(at.getEpochSecond() + (at.getNano() == 0 ? "" : "." + at.getNano()));
     }
 
-    Out stamp(FileStamp stamp) {
+    Out stamp(IndexStamp stamp) {
       return text(stamp.sort().name())
           .number(stamp.size())
           .number(stamp.modified())
@@ -140,11 +140,11 @@ final class IndexCells {
             Long.parseLong(text, from, dot, DECIMAL), Long.parseLong(text, dot + 1, to, DECIMAL));
   }
 
-  FileStamp stamp() {
-    FileStamp.Sort sort = FileStamp.Sort.valueOf(some());
+  IndexStamp stamp() {
+    IndexStamp.Sort sort = IndexStamp.Sort.valueOf(some());
     long size = whole();
     long modified = whole();
-    return new FileStamp(sort, size, modified, (int) whole());
+    return new IndexStamp(sort, size, modified, (int) whole());
   }
 
   double number() {

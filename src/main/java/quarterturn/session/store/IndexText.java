@@ -15,7 +15,7 @@ final class IndexText {
   static StringBuilder of(List<IndexEntry> entries) {
     StringBuilder body = new StringBuilder(entries.size() * LENGTH);
     for (IndexEntry entry : entries) {
-      FileStamp stamp = entry.stamp();
+      IndexStamp stamp = entry.stamp();
       if (stamp != null) {
         write(new IndexCells.Out(body), entry, stamp);
       }
@@ -28,7 +28,7 @@ final class IndexText {
     return file.lines(IndexText::entry);
   }
 
-  private static void write(IndexCells.Out out, IndexEntry entry, FileStamp stamp) {
+  private static void write(IndexCells.Out out, IndexEntry entry, IndexStamp stamp) {
     out.text(entry.file())
         .stamp(stamp)
         .text(entry.session())
@@ -72,7 +72,7 @@ final class IndexText {
 
   private static IndexEntry entry(IndexCells in) {
     String file = in.some();
-    FileStamp stamp = in.stamp();
+    IndexStamp stamp = in.stamp();
     String session = in.text();
     boolean said = in.yes();
     boolean stops = in.yes();

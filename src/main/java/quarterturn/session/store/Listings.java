@@ -50,11 +50,11 @@ final class Listings {
    */
   private static @Nullable String why(IndexEntry entry, Set<String> own) {
     String session = entry.session();
-    FileStamp stamp = entry.stamp();
+    IndexStamp stamp = entry.stamp();
     if (session == null) {
       return entry.why();
     }
-    boolean link = stamp != null && stamp.sort() == FileStamp.Sort.LINK;
+    boolean link = stamp != null && stamp.sort() == IndexStamp.Sort.LINK;
     String stem = stem(entry);
     if (link || (!session.equals(stem) && own.contains(session))) {
       return (link ? "a link to session " : "a copy of session ") + session + "; its turns count";

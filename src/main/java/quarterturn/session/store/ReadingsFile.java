@@ -26,7 +26,7 @@ final class ReadingsFile {
   private ReadingsFile() {}
 
   /** A file's readings, and what tells whether it has changed since. */
-  private record Kept(@Nullable FileStamp stamp, SessionReadings readings) {}
+  private record Kept(@Nullable IndexStamp stamp, SessionReadings readings) {}
 
   /**
    * The readings of each session, by their names, the newest first.
@@ -71,7 +71,7 @@ final class ReadingsFile {
   }
 
   private static void write(IndexCells.Out out, String file, Kept kept) {
-    FileStamp stamp = kept.stamp();
+    IndexStamp stamp = kept.stamp();
     if (stamp == null) {
       return;
     }
@@ -110,7 +110,7 @@ final class ReadingsFile {
 
   private static Map.Entry<String, Kept> read(IndexCells in) {
     String file = in.some();
-    FileStamp stamp = in.stamp();
+    IndexStamp stamp = in.stamp();
     Instant began = some(in.time());
     List<Event> events = new ArrayList<>();
     while (in.more()) {

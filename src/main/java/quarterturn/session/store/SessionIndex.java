@@ -49,7 +49,7 @@ final class SessionIndex {
           String name = String.valueOf(path.getFileName());
           if (!ours(name)) {
             IndexEntry was = byName.get(name);
-            FileStamp stamp = stamp(path);
+            IndexStamp stamp = stamp(path);
             boolean same = was != null && stamp != null && stamp.equals(was.stamp());
             read += same ? 0 : 1;
             now.add(same ? was : IndexEntry.read(path, stamp));
@@ -74,9 +74,9 @@ final class SessionIndex {
     return name.endsWith(".lock") || name.startsWith(FILE);
   }
 
-  private static @Nullable FileStamp stamp(Path path) {
+  private static @Nullable IndexStamp stamp(Path path) {
     try {
-      return FileStamp.of(path);
+      return IndexStamp.of(path);
     } catch (IOException e) {
       return null; // it went this moment, or is a link to nowhere
     }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.read.Strays;
 import quarterturn.session.Calibration;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
@@ -187,7 +189,7 @@ public final class Store {
     }
   }
 
-  /** The instruments that could be read, by name, and a sentence for each file that could not. */
+  /** The instruments, by name, and a line for everything beside them: "not read: NAME, why". */
   public record InstrumentList(List<Instrument> instruments, List<String> notices) {}
 
   /**
@@ -290,15 +292,19 @@ public final class Store {
   /** Every instrument that is kept. */
   public InstrumentList instruments() throws IOException {
     List<Instrument> good = new ArrayList<>();
-    List<String> notices = new ArrayList<>();
-    for (Path file : files("instruments", INSTRUMENT)) {
+    Strays found = Strays.in(folder.resolve("instruments"), INSTRUMENT);
+    List<String> notices = new ArrayList<>(found.notRead());
+    for (Path file : found.files()) {
       try {
         good.add(InstrumentFile.read(file));
+      } catch (InstrumentFile.Misread e) {
+        notices.add(e.line());
       } catch (IOException e) {
-        notices.add(Printable.of(String.valueOf(e.getMessage())));
+        notices.add(Strays.line(String.valueOf(file.getFileName()), "it can't be read"));
       }
     }
     good.sort(Comparator.comparing(Instrument::name));
+    notices.sort(Comparator.naturalOrder());
     return new InstrumentList(good, notices);
   }
 
@@ -333,9 +339,10 @@ public final class Store {
     return InstrumentFile.read(file);
   }
 
-  /** The names of the instruments, from the names of their files; no file is read. */
+  /** The names of the instruments, those included whose file is damaged, but no copies. */
   public Set<String> instrumentNames() throws IOException {
-    return files("instruments", INSTRUMENT).stream()
+    return Strays.in(folder.resolve("instruments"), INSTRUMENT).files().stream()
+        .filter(InstrumentFile::names)
         .map(f -> stem(f, INSTRUMENT))
         .collect(Collectors.toUnmodifiableSet());
   }
@@ -343,6 +350,10 @@ public final class Store {
   /** The instrument with a name. */
   public Instrument instrument(String name) throws IOException {
     Path file = instrumentFile(name);
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && Strays.why(file) != null) {
+      throw new IOException(
+          file.getFileName() + " can't be read: " + Strays.why(file) + "; mend it or move it away");
+    }
     if (!Files.isRegularFile(file)) {
       throw new IOException(
           "there is no instrument "
@@ -370,7 +381,7 @@ public final class Store {
    * @throws IOException where it is taken
    */
   public void checkFree(String name) throws IOException {
-    if (Files.exists(instrumentFile(name))) {
+    if (Files.exists(instrumentFile(name), LinkOption.NOFOLLOW_LINKS)) {
       throw taken(Names.check("an instrument", name), null);
     }
   }

@@ -15,7 +15,7 @@ import java.util.concurrent.TimeUnit;
  * @param modified when it was last written, in nanoseconds since 1970
  * @param key goes with the file's device and number; 0 where the system gives none
  */
-record FileStamp(Sort sort, long size, long modified, int key) {
+record IndexStamp(Sort sort, long size, long modified, int key) {
   /** What stands under a name. */
   enum Sort {
     FILE,
@@ -28,7 +28,7 @@ record FileStamp(Sort sort, long size, long modified, int key) {
    *
    * @throws IOException where nothing stands there, or a link leads nowhere
    */
-  static FileStamp of(Path path) throws IOException {
+  static IndexStamp of(Path path) throws IOException {
     BasicFileAttributes found =
         Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     boolean link = found.isSymbolicLink();
@@ -36,7 +36,7 @@ record FileStamp(Sort sort, long size, long modified, int key) {
       found = Files.readAttributes(path, BasicFileAttributes.class);
     }
     Object key = found.fileKey();
-    return new FileStamp(
+    return new IndexStamp(
         !found.isRegularFile() ? Sort.OTHER : link ? Sort.LINK : Sort.FILE,
         found.size(),
         found.lastModifiedTime().to(TimeUnit.NANOSECONDS),
