@@ -200,9 +200,10 @@ public final class ForcedFile implements Closeable {
     try {
       found = FileStamp.of(file);
     } catch (IOException e) {
-      if (!Files.isDirectory(folder(file))) {
+      // A disk that can't be read now is no file that is gone.
+      if (Files.notExists(folder(file)) || Files.isRegularFile(folder(file))) {
         throw new Swapped("was lost: its folder was moved or deleted");
-      } else if (!Files.exists(file)) {
+      } else if (Files.notExists(file)) {
         throw new Swapped(GONE);
       }
       throw e;
