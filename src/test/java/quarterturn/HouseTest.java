@@ -71,10 +71,13 @@ class HouseTest {
           "report.graph",
           "screen.terminal",
           "screen.state",
-          "screen.page");
+          "screen.page",
+          "command.place",
+          "command.face",
+          "command.lesson");
 
   /** The most files in a room, its package-info included. */
-  private static final int MOST = 36;
+  private static final int MOST = 35;
 
   /** The fewest classes that the rules are held to, so that they can't pass on nothing. */
   private static final int AT_LEAST = 80;
