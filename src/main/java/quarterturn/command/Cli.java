@@ -14,6 +14,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Option;
+import quarterturn.command.data.DataCommand;
 import quarterturn.command.face.Looks;
 import quarterturn.command.lesson.LessonCommand;
 import quarterturn.command.place.Placed;
@@ -58,6 +59,7 @@ public final class Cli extends Placed {
           RehearseCommand.class,
           CheckCommand.class,
           LessonCommand.class,
+          DataCommand.class,
           SettingsCommand.class);
 
   /** Exit status for wrong usage and for files that can't be read. */

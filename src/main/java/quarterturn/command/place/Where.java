@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import quarterturn.procedure.condition.Role;
@@ -120,10 +121,24 @@ public final class Where {
   }
 
   public Store store() {
-    String set = settings().sound().set().get(Key.DATA);
+    return Store.at(data());
+  }
+
+  /** The folder for sessions and instruments. */
+  public Path data() {
+    settings().sound();
+    return Objects.requireNonNull(knownData(), "sound settings hide no folder");
+  }
+
+  /** As {@link #data}; null where the settings are wrong and may name another folder. */
+  public @Nullable Path knownData() {
     if (data != null) {
-      return Store.at(data);
+      return data;
     }
-    return Store.at(set == null ? folders.data() : Path.of(set));
+    String set = settings().set().get(Key.DATA);
+    if (set != null) {
+      return Path.of(set);
+    }
+    return settings().faults().isEmpty() ? folders.data() : null;
   }
 }
