@@ -76,6 +76,7 @@ class DataStaysDataTest {
       a command: reckon/IntonationTopic intonation
       a command: reckon/MoistureTopic moisture
       a command: reckon/ShimTopic shim
+      a command: command/data/DataWhere where
       a word at the desk: line/LineDesk taken
       a word at the desk: lesson/teacher/DeskDialogue hold
       a word at the desk: screen/DeskPage hold

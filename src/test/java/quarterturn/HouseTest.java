@@ -59,6 +59,7 @@ class HouseTest {
           "session.engine.figures",
           "session.journal",
           "session.store",
+          "session.store.archive",
           "rehearsal.simulated",
           "rehearsal.fleet",
           "rehearsal.cover",
@@ -74,7 +75,8 @@ class HouseTest {
           "screen.page",
           "command.place",
           "command.face",
-          "command.lesson");
+          "command.lesson",
+          "command.data");
 
   /** The most files in a room, its package-info included. */
   private static final int MOST = 35;

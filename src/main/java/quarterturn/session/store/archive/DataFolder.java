@@ -57,16 +57,12 @@ public record DataFolder(List<Kept> kept, List<Stray> strays, long bytes) {
           kept.add(one);
           bytes += size(file);
         } else {
-          String why = not == null ? "its name is none of " + a(part) : not;
+          String why = not == null ? "no " + part.one() + " has such a name" : not;
           strays.add(new Stray(part, part.folder() + "/" + name, not == null, why));
         }
       }
     }
     return new DataFolder(kept, strays, bytes);
-  }
-
-  static String a(Part part) {
-    return (part == Part.SESSIONS ? "a " : "an ") + part.one();
   }
 
   /** The files of a folder by name, without hidden ones; none where there is no such folder. */
@@ -75,8 +71,7 @@ public record DataFolder(List<Kept> kept, List<Stray> strays, long bytes) {
       return List.of();
     }
     if (!Files.isDirectory(folder)) {
-      throw new FileSystemException(
-          folder.toString(), null, "is no folder; move it, or choose another with --data DIR");
+      throw new FileSystemException(folder.toString(), null, "it is no folder");
     }
     try (Stream<Path> all = Files.list(folder)) {
       return all.filter(file -> !String.valueOf(file.getFileName()).startsWith("."))

@@ -71,7 +71,10 @@ public final class FolderCheck {
     try {
       folder = DataFolder.at(data, part);
     } catch (IOException e) {
-      found(part.folder(), "can't be read: " + Reading.why(e), "see to that");
+      found(
+          part.folder(),
+          "can't be listed: " + Reading.why(e),
+          "see that it is a folder which you may read");
       return 0;
     }
     for (Kept file : folder.kept()) {
@@ -119,9 +122,9 @@ public final class FolderCheck {
     found(
         path,
         "begins as session " + session + " and has another name; its turns count",
-        beside
-            ? "move it out of the folder where " + session + " holds as much"
-            : "give it the name " + session + LogFormat.ENDING);
+        whole != null && !beside
+            ? "give it the name " + session + LogFormat.ENDING
+            : "move it out of the folder where " + session + " holds as much");
   }
 
   private void stray(DataFolder.Stray stray) {

@@ -25,6 +25,10 @@ public final class Unpacking {
   private static final String OURS = "unpack";
 
   private final Path data;
+
+  /** Not beside its place: one that a crash leaves among the sessions would begin as a session. */
+  private final Path draft;
+
   private final Map<Part, Long> made = new EnumMap<>(Part.class);
   private final Map<Part, Long> there = new EnumMap<>(Part.class);
   private final List<String> further = new ArrayList<>();
@@ -32,6 +36,7 @@ public final class Unpacking {
 
   private Unpacking(Path data) {
     this.data = data;
+    this.draft = data.resolve("." + OURS + ".draft");
   }
 
   /**
@@ -54,12 +59,13 @@ public final class Unpacking {
   public static Unpacked of(Path file, Path data) throws IOException {
     Unpacking unpacking = new Unpacking(data);
     try (Archive archive = Archive.open(file)) {
-      unpacking.room(archive.manifest().length());
+      room(archive.manifest().length(), data);
       for (Manifest.Item item : archive.manifest().items()) {
         archive.bytes(item);
       }
       Folders.make(data);
       try (Closeable alone = unpacking.alone()) {
+        Files.deleteIfExists(unpacking.draft); // left by a crash
         for (Manifest.Item item : archive.manifest().items()) {
           unpacking.unpack(item.file(), archive.bytes(item));
         }
@@ -77,7 +83,7 @@ public final class Unpacking {
   }
 
   /** Refuses what the disk has no room for, before the time is taken to read it all. */
-  private void room(long length) throws IOException {
+  static void room(long length, Path data) throws IOException {
     Path place = data.toAbsolutePath();
     while (!Files.exists(place) && place.getParent() != null) {
       place = place.getParent();
@@ -111,8 +117,6 @@ public final class Unpacking {
       return;
     }
     Folders.make(ForcedFile.folder(place));
-    // Not beside its place: a draft that a crash leaves among the sessions would begin as one.
-    Path draft = data.resolve("." + OURS + ".draft");
     try {
       Draft.write(draft, bytes);
       Draft.place(draft, place);
