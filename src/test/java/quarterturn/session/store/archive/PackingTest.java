@@ -4,6 +4,7 @@ import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
@@ -84,6 +86,37 @@ class PackingTest {
     }
     Unpacking.of(archive, back);
     assertThat(Files.readString(Invented.file(back, Invented.SECOND))).isEqualTo(whole);
+  }
+
+  @Test
+  void whileASessionGrowsEachArchiveHoldsItsBeginning() throws Exception {
+    Path file = Invented.file(data, Invented.SECOND);
+    Thread player =
+        new Thread(
+            () -> {
+              try {
+                for (int i = 0; i < 20; i++) {
+                  Invented.more(data, Invented.SECOND);
+                }
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+    player.start();
+    int packed = 0;
+    while (player.isAlive() || packed == 0) {
+      Path one = folder.resolve(++packed + ".zip");
+      Packing.of(data, one);
+      Unpacking.of(one, folder.resolve("back-" + packed));
+    }
+    player.join();
+    byte[] whole = Files.readAllBytes(file);
+    for (; packed > 0; packed--) {
+      Path back = Invented.file(folder.resolve("back-" + packed), Invented.SECOND);
+      byte[] first = Files.readAllBytes(back);
+      assertThat(first).isEqualTo(Arrays.copyOf(whole, first.length));
+      assertThat(Journal.read(back).notice()).isNull();
+    }
   }
 
   @Test
