@@ -76,6 +76,8 @@ class EventJsonTest {
             "known",
             "lesson",
             "back",
+            "earlier",
+            "expected",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);
