@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Placed;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;

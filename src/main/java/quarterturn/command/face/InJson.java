@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.face;
 
 import java.io.IOException;
 import java.util.List;

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.face;
 
 import java.io.Console;
 import java.io.IOException;
@@ -17,9 +17,9 @@ import quarterturn.script.ScriptFace;
  *
  * @param zone by which times are shown
  */
-record Faces(Kind kind, boolean coloured, ZoneId zone) {
+public record Faces(Kind kind, boolean coloured, ZoneId zone) {
   /** The kinds of face. */
-  enum Kind {
+  public enum Kind {
     /** Full screen. */
     SCREEN,
     /** Typed lines. */
@@ -29,7 +29,7 @@ record Faces(Kind kind, boolean coloured, ZoneId zone) {
   }
 
   /** Whether both ends are a terminal. */
-  static boolean atATerminal() {
+  public static boolean atATerminal() {
     Console console = System.console();
     if (console == null) {
       return false;
@@ -45,7 +45,7 @@ record Faces(Kind kind, boolean coloured, ZoneId zone) {
   }
 
   /** The face, to be closed when its last session ends. */
-  Face open() throws IOException {
+  public Face open() throws IOException {
     return switch (kind) {
       case SCREEN -> {
         Terminal terminal = SystemTerminal.open();
@@ -57,7 +57,7 @@ record Faces(Kind kind, boolean coloured, ZoneId zone) {
   }
 
   /** A face that asks in lines: JSON lines where {@code json}, else typed lines. */
-  static Face asking(boolean json, ZoneId zone) throws IOException {
+  public static Face asking(boolean json, ZoneId zone) throws IOException {
     return new Faces(json ? Kind.SCRIPT : Kind.TYPED, false, zone).open();
   }
 

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.place;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import quarterturn.procedure.condition.Role;
@@ -23,9 +24,9 @@ import quarterturn.unit.NotUnderstoodException;
  * Whose sessions and instruments, and which files of a user's own: what the options say, else the
  * file of settings, else the platform's own folder.
  */
-final class Where {
+public final class Where {
   /** The place of these options in an unsorted help: behind a command's own. */
-  static final int ORDER = 1;
+  public static final int ORDER = 1;
 
   @Option(
       names = "--data",
@@ -49,12 +50,22 @@ final class Where {
           "Who works, for the record of a session that begins or goes on outside a lesson.")
   private @Nullable String by;
 
-  UserFolders folders = UserFolders.ofThisUser();
+  private UserFolders folders = UserFolders.ofThisUser();
 
   private @Nullable Settings read;
 
+  /** Gives it the folders of its user. */
+  public void of(UserFolders user) {
+    folders = user;
+  }
+
+  /** Where this user's data and settings are by the platform's own rule. */
+  public UserFolders folders() {
+    return folders;
+  }
+
   /** The values that options give. */
-  Map<Key, String> typed() {
+  public Map<Key, String> typed() {
     Map<Key, String> typed = new EnumMap<>(Key.class);
     if (own != null) {
       typed.put(Key.OWN, own.toString());
@@ -69,19 +80,19 @@ final class Where {
   }
 
   /** What the file of settings sets beside the options, with what is wrong with it. */
-  Settings settings() {
+  public Settings settings() {
     Settings settings = read == null ? Settings.read(folders, typed().keySet()) : read;
     read = settings;
     return settings;
   }
 
   /** One line on what the file of settings sets of these keys; none where that is nothing. */
-  List<String> said(Key... keys) {
+  public List<String> said(Key... keys) {
     return settings().sound().said(keys);
   }
 
   /** How the program is called to find the same files again. */
-  Program program() {
+  public Program program() {
     List<String> options = new ArrayList<>();
     if (own != null) {
       options.addAll(List.of("--own", own.toString()));
@@ -92,7 +103,7 @@ final class Where {
     return Program.here().with(options);
   }
 
-  Sessions sessions(Clock clock) {
+  public Sessions sessions(Clock clock) {
     Map<Key, String> set = settings().sound().set();
     if (own != null && !Files.isDirectory(own)) {
       throw new NotUnderstoodException("--own: there is no folder " + own);
@@ -104,16 +115,30 @@ final class Where {
   }
 
   /** How who works is spoken to, where no option says it. */
-  Role role() {
+  public Role role() {
     String set = settings().sound().set().get(Key.ROLE);
     return set == null ? Role.BEGINNER : Role.valueOf(set.toUpperCase(Locale.ROOT));
   }
 
-  Store store() {
-    String set = settings().sound().set().get(Key.DATA);
+  public Store store() {
+    return Store.at(data());
+  }
+
+  /** The folder for sessions and instruments. */
+  public Path data() {
+    settings().sound();
+    return Objects.requireNonNull(knownData(), "sound settings hide no folder");
+  }
+
+  /** As {@link #data}; null where the settings are wrong and may name another folder. */
+  public @Nullable Path knownData() {
     if (data != null) {
-      return Store.at(data);
+      return data;
     }
-    return Store.at(set == null ? folders.data() : Path.of(set));
+    String set = settings().set().get(Key.DATA);
+    if (set != null) {
+      return Path.of(set);
+    }
+    return settings().faults().isEmpty() ? folders.data() : null;
   }
 }

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.lesson;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.face.Face;
+import quarterturn.command.face.Faces;
+import quarterturn.command.place.Placed;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.Striking;
 import quarterturn.lesson.teacher.SaddleSteps;

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.lesson;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.face.Face;
+import quarterturn.command.face.Faces;
+import quarterturn.command.place.Placed;
 import quarterturn.lesson.Pace;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.PlanChecks;

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.place;
 
 import java.io.PrintWriter;
 import java.time.Clock;
@@ -9,9 +9,9 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** A command with a clock, which it is given once it is made, and a notice on standard error. */
-abstract class Timed {
-  Clock clock = Clock.systemUTC();
-  @Spec CommandSpec spec = CommandSpec.create();
+public abstract class Timed {
+  protected Clock clock = Clock.systemUTC();
+  @Spec protected CommandSpec spec = CommandSpec.create();
 
   @Option(
       names = {"-h", "--help"},
@@ -27,22 +27,27 @@ abstract class Timed {
       description = "Print version information and exit.")
   private boolean version;
 
-  PrintWriter out() {
+  /** Gives it its clock. */
+  public final void at(Clock given) {
+    clock = given;
+  }
+
+  protected PrintWriter out() {
     return spec.commandLine().getOut();
   }
 
-  int print(List<String> lines) {
+  protected int print(List<String> lines) {
     lines.forEach(out()::println);
     out().flush();
     return 0;
   }
 
   /** Prints a notice on standard error, apart from the command's answer. */
-  void notice(String text) {
+  protected void notice(String text) {
     spec.commandLine().getErr().println("quarterturn: " + text);
   }
 
-  void complainIf(boolean wrong, String what) {
+  protected void complainIf(boolean wrong, String what) {
     if (wrong) {
       throw new ParameterException(spec.commandLine(), what);
     }

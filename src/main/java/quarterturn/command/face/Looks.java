@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.face;
 
 import java.time.ZoneId;
 import java.util.Map;
@@ -6,7 +6,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
 /** The options that choose a face and its colours. */
-final class Looks {
+public final class Looks {
   /** When to colour. */
   enum Colour {
     auto,
@@ -37,7 +37,7 @@ final class Looks {
    *
    * @param zone by which times are shown
    */
-  Faces faces(ZoneId zone) {
+  public Faces faces(ZoneId zone) {
     Map<String, String> env = System.getenv();
     if (chosen != null && chosen.lines) {
       return new Faces(Faces.Kind.SCRIPT, false, zone);

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.lesson;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +11,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.face.Face;
+import quarterturn.command.face.Faces;
+import quarterturn.command.face.Looks;
+import quarterturn.command.place.Placed;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.LessonFolder;
 import quarterturn.lesson.store.PlanFile;

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.face;
 
 import java.io.Closeable;
 import java.io.IOException;
@@ -26,7 +26,7 @@ import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 
 /** An open face: it asks and plays everything at one terminal or pipe until it is closed. */
-interface Face extends Closeable {
+public interface Face extends Closeable {
   /** Puts a dialogue's questions until all are answered or the person leaves. */
   Dialogue.End ask(Dialogue dialogue) throws IOException, InterruptedException;
 

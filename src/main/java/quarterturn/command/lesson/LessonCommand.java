@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.lesson;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -7,6 +7,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
+import quarterturn.command.place.Timed;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.TurnedNeck;
@@ -28,7 +29,7 @@ import quarterturn.session.store.Sessions;
       LessonSheetsCommand.class,
       LessonForget.class
     })
-final class LessonCommand extends Timed implements Runnable {
+public final class LessonCommand extends Timed implements Runnable {
   /** What a lesson's sheets call its steps. */
   static StepTitles titles(Plan plan, Sessions sessions) throws IOException, UnreadableException {
     List<Library> libraries = new ArrayList<>();

@@ -1,4 +1,4 @@
-package quarterturn.command;
+package quarterturn.command.lesson;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Placed;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.LessonFolder;
 import quarterturn.lesson.store.PlanFile;
