@@ -84,6 +84,7 @@ record IndexEntry(
             ? started.lesson()
             : null;
     Store.Glance glance = Glances.of(name, contents);
-    return new IndexEntry(file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
+    return new IndexEntry(
+        file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
   }
 }
