@@ -35,7 +35,7 @@ import quarterturn.unit.Turn;
 record SessionHistory(
     Limits limits,
     OtherSessions others,
-    Readings readings,
+    Reading.All readings,
     List<TurnMade> turns,
     List<Changed> changes,
     Map<String, Integer> given,
@@ -54,12 +54,12 @@ record SessionHistory(
   static SessionHistory of(Event.Started started, Limits limits) {
     OtherSessions others = OtherSessions.of(started);
     return new SessionHistory(
-        limits, others, Readings.NONE, List.of(), List.of(), Map.of(), null, null, 0);
+        limits, others, Reading.All.NONE, List.of(), List.of(), Map.of(), null, null, 0);
   }
 
   SessionHistory read(Event.Read read, boolean counts) {
     Reading reading = new Reading(read, counts, turns.size(), changes.size());
-    Readings now = readings.and(reading);
+    Reading.All now = readings.and(reading);
     return new SessionHistory(limits, others, now, turns, changes, given, tuned, lifted, spoiled);
   }
 
