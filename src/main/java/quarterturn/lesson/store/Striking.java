@@ -116,6 +116,10 @@ public final class Striking {
         changed.put(file, now);
       }
     } catch (NotAnEventException e) {
+      boolean lessons = !writers || WriterLog.FORMAT.scan(was, name).log().header() != null;
+      if (!lessons && !new String(was, StandardCharsets.UTF_8).contains(student)) {
+        return; // no file of a lesson's, and nothing in it to be struck
+      }
       throw new IOException(
           name + " is damaged: " + e.getMessage() + ". Nothing was struck; mend or move it first",
           e);
