@@ -12,13 +12,11 @@ import java.util.function.BooleanSupplier;
 import org.jline.reader.Candidate;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
-import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
-import org.jline.terminal.Attributes;
+import org.jline.reader.impl.LineReaderImpl;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
-import org.jline.terminal.TerminalBuilder;
 import org.jspecify.annotations.Nullable;
 
 /** A source of lines typed at a terminal, with history and completion. */
@@ -35,51 +33,37 @@ public final class TerminalSource implements LineSource, AutoCloseable {
   private List<String> offered = List.of();
 
   /** A source of lines typed at {@code terminal}, which is closed with this source. */
-  TerminalSource(Terminal terminal) {
+  TerminalSource(Terminal terminal) throws IOException {
     this.terminal = terminal;
     this.shown = reader(false);
     this.reader = shown;
     // What is typed ahead is not shown before it is known who may see it.
-    Attributes quiet = terminal.getAttributes();
-    quiet.setLocalFlag(Attributes.LocalFlag.ECHO, false);
-    terminal.setAttributes(quiet);
+    terminal.enterRawMode();
+    if (!dumb()) {
+      terminal.writer().write(LineReaderImpl.BRACKETED_PASTE_ON);
+      terminal.flush();
+    }
     terminal.handle(Signal.INT, signal -> stopped.countDown());
   }
 
   /** A reader with a history of its own, and with whatever else it remembers of typed lines. */
-  private LineReader reader(boolean cleared) {
+  private LineReader reader(boolean cleared) throws IOException {
     // Quotes and backslashes mean nothing here: an inch is typed as a quote.
     DefaultParser parser = new DefaultParser();
     parser.setQuoteChars(new char[0]);
     parser.setEscapeChars(new char[0]);
-    return LineReaderBuilder.builder()
-        .terminal(terminal)
-        .parser(parser)
-        .completer(
-            (r, line, candidates) -> offered.forEach(word -> candidates.add(new Candidate(word))))
-        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-        .option(LineReader.Option.BRACKETED_PASTE, false)
-        .option(LineReader.Option.ERASE_LINE_ON_FINISH, cleared)
-        .build();
+    LineEditor editor = new LineEditor(terminal);
+    editor.setParser(parser);
+    editor.setCompleter(
+        (r, line, candidates) -> offered.forEach(word -> candidates.add(new Candidate(word))));
+    editor.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true);
+    editor.option(LineReader.Option.BRACKETED_PASTE, !dumb());
+    editor.option(LineReader.Option.ERASE_LINE_ON_FINISH, cleared);
+    return editor;
   }
 
-  /**
-   * A source at the terminal this program was started at, driven without a child process.
-   *
-   * @throws IOException when there is none, or it can't be driven
-   */
-  public static TerminalSource open() throws IOException {
-    try {
-      return new TerminalSource(
-          TerminalBuilder.builder()
-              .provider("jni")
-              .system(true)
-              .systemOutput(TerminalBuilder.SystemOutput.SysOut)
-              .dumb(false)
-              .build());
-    } catch (IllegalStateException | LinkageError e) {
-      throw new IOException("this is no terminal that can be typed at", e);
-    }
+  private boolean dumb() {
+    return terminal.getType().startsWith(Terminal.TYPE_DUMB);
   }
 
   /** The writer to this terminal. */
@@ -173,6 +157,9 @@ public final class TerminalSource implements LineSource, AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    if (!dumb()) {
+      terminal.writer().write(LineReaderImpl.BRACKETED_PASTE_OFF);
+    }
     terminal.close();
   }
 }
