@@ -1,6 +1,8 @@
 package quarterturn.line;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.jline.keymap.KeyMap;
 import org.jline.reader.Binding;
@@ -24,7 +26,16 @@ final class LineEditor extends LineReaderImpl {
   LineEditor(Terminal terminal) throws IOException {
     super(terminal, "quarterturn", Map.of());
     for (KeyMap<Binding> keys : getKeyMaps().values()) {
+      List<String> sequences = new ArrayList<>(keys.getBoundKeys().keySet());
       keys.bind((Widget) this::control, "\u001b[");
+      // What begins as a key does, and goes on otherwise, is none.
+      for (String sequence : sequences) {
+        for (int i = 3; sequence.startsWith("\u001b[") && i < sequence.length(); i++) {
+          if (keys.getBound(sequence.substring(0, i)) == null) {
+            keys.bind((Widget) this::control, sequence.substring(0, i));
+          }
+        }
+      }
       keys.bind((Widget) this::string, "\u001b]", "\u001bP", "\u001bX");
       keys.bind((Widget) this::oldMouse, "\u001b[M");
       // The line of an editor elsewhere is no business of a program that starts no other.
