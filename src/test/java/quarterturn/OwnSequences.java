@@ -5,7 +5,9 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What may be sent to a terminal: text, line ends, and the sequences that the program draws with. */
+/**
+ * What may be sent to a terminal: text, line ends, and the sequences that the program draws with.
+ */
 public final class OwnSequences {
   private static final Pattern OWN =
       Pattern.compile(

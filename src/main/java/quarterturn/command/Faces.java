@@ -63,11 +63,7 @@ record Faces(Kind kind, boolean coloured, ZoneId zone) {
 
   private static Typing typing() {
     return Typing.open(
-        System.getenv("TERM"),
-        atATerminal(),
-        SystemTerminal::forLines,
-        System.in,
-        System.out);
+        System.getenv("TERM"), atATerminal(), SystemTerminal::forLines, System.in, System.out);
   }
 
   private Settings settings(Terminal terminal) {

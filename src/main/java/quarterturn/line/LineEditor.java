@@ -57,7 +57,10 @@ final class LineEditor extends LineReaderImpl {
   }
 
   private boolean oldMouse() {
-    return next() >= 0 && next() >= 0 && next() >= 0;
+    for (int i = 0; i < 3; i++) {
+      next();
+    }
+    return true;
   }
 
   private boolean string() {

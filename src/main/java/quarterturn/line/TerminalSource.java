@@ -54,12 +54,21 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     parser.setEscapeChars(new char[0]);
     LineEditor editor = new LineEditor(terminal);
     editor.setParser(parser);
+    editor.getWidgets().put(LineReader.CALLBACK_INIT, this::stopAtOnce);
     editor.setCompleter(
         (r, line, candidates) -> offered.forEach(word -> candidates.add(new Candidate(word))));
     editor.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true);
     editor.option(LineReader.Option.BRACKETED_PASTE, !dumb());
     editor.option(LineReader.Option.ERASE_LINE_ON_FINISH, cleared);
     return editor;
+  }
+
+  /** A Ctrl-C that came before the editor saw to it. */
+  private boolean stopAtOnce() {
+    if (stopped.getCount() == 0) {
+      Thread.currentThread().interrupt();
+    }
+    return true;
   }
 
   private boolean dumb() {
@@ -95,12 +104,19 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     try (BrokenOff looks = new BrokenOff(changed)) {
       try {
         Character mask = seen == Seen.MASKED ? '*' : null;
-        return now.readLine(prompt, null, mask, begun.remove(prompt));
+        String line = now.readLine(prompt, null, mask, begun.remove(prompt));
+        looks.over();
+        // A Ctrl-C that came with the end of the line comes before it.
+        if (Thread.interrupted()) {
+          throw new StopKeyException();
+        }
+        return line;
       } catch (EndOfFileException e) {
         return null;
       } catch (UserInterruptException e) {
         // The key interrupts the reading thread; what is written after it must not be cut short.
         if (!looks.over()) {
+          Thread.interrupted();
           throw new StopKeyException();
         }
         begun.put(prompt, e.getPartialLine());

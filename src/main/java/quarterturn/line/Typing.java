@@ -26,11 +26,7 @@ public record Typing(LineSource source, PrintWriter out) implements AutoCloseabl
    * @param terminal opens it
    */
   public static Typing open(
-      @Nullable String term,
-      boolean console,
-      Opener terminal,
-      InputStream in,
-      OutputStream out) {
+      @Nullable String term, boolean console, Opener terminal, InputStream in, OutputStream out) {
     if (console && !"dumb".equals(term)) {
       try {
         TerminalSource source = new TerminalSource(terminal.open());

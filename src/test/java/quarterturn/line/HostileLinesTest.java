@@ -13,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.jline.terminal.Terminal;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +33,7 @@ class HostileLinesTest {
   private static final int SENT = 20;
   private static final long SEED = 20270618;
 
-  private static String line(FakeTerminal terminal, String typed) throws Exception {
+  private static @Nullable String line(FakeTerminal terminal, String typed) throws Exception {
     try (TerminalSource source = new TerminalSource(terminal)) {
       terminal.type(typed);
       return source.readLine("> ", List.of());

@@ -6,7 +6,7 @@ import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.unit.Dates;
 
 /** A program of its own for {@link TerminalTest}: an invented bench, typed at a real terminal. */
-final class TypedAtTerminal {
+public final class TypedAtTerminal {
   private TypedAtTerminal() {}
 
   public static void main(String[] args) throws IOException {

@@ -20,7 +20,8 @@ class TypingTest {
     byte[] typed = "fértig\ndone\n".getBytes(StandardCharsets.UTF_8);
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ScriptedBench bench = new ScriptedBench(Invented.tell(), Invented.done());
-    try (Typing typing = Typing.open(term, console, TypingTest::none, new ByteArrayInputStream(typed), out)) {
+    try (Typing typing =
+        Typing.open(term, console, TypingTest::none, new ByteArrayInputStream(typed), out)) {
       assertThat(typing.source().typedByHand()).isEqualTo(console);
       LineFace.run(bench, typing.source(), typing.out(), new Dates(ZoneOffset.UTC));
     }

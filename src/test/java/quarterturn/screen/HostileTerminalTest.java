@@ -6,7 +6,6 @@ import static com.google.common.truth.Truth.assertWithMessage;
 import java.time.Clock;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -43,12 +42,21 @@ class HostileTerminalTest {
           Invented.HUMIDITY,
           Invented.DONE);
 
+  /** What another thread does meanwhile. */
+  private interface Disturbance {
+    void run() throws Exception;
+  }
+
   /** The exit status of a session that another thread disturbs. */
-  private static int disturbed(FakeTerminal terminal, ScriptedBench bench, Callable<?> by)
+  private static int disturbed(FakeTerminal terminal, ScriptedBench bench, Disturbance by)
       throws Exception {
     ExecutorService other = Executors.newSingleThreadExecutor();
     try (Surface surface = Surface.open(terminal, new Settings(true, true))) {
-      Future<?> done = other.submit(by);
+      Future<?> done = other.submit(
+              () -> {
+                by.run();
+                return true;
+              });
       int status = ScreenFace.run(surface, bench, ZoneOffset.UTC, "", false).status();
       done.get(20, TimeUnit.SECONDS);
       return status;
@@ -61,7 +69,7 @@ class HostileTerminalTest {
     return new ScriptedBench(Clock.fixed(Invented.NOON, ZoneOffset.UTC), steps);
   }
 
-  private static Void send(FakeTerminal terminal, Hostile hostile) throws InterruptedException {
+  private static void send(FakeTerminal terminal, Hostile hostile) throws InterruptedException {
     for (int i = 0; i < SENT; i++) {
       terminal.type(hostile.next(8192));
       if (hostile.once(4)) {
@@ -72,7 +80,6 @@ class HostileTerminalTest {
       }
     }
     terminal.raise(Terminal.Signal.INT);
-    return null;
   }
 
   @Test
@@ -106,7 +113,6 @@ class HostileTerminalTest {
                 }
                 painted[1] = settled(terminal);
                 terminal.raise(Terminal.Signal.INT);
-                return null;
               });
       assertThat(status).isEqualTo(130);
       assertThat(painted[1]).isGreaterThan(painted[0]);
@@ -142,7 +148,6 @@ class HostileTerminalTest {
                 }
                 terminal.raise(Terminal.Signal.INT);
                 terminal.type("\r\r\r");
-                return null;
               });
       assertThat(status).isEqualTo(130);
       assertThat(bench.answers()).isEmpty();

@@ -36,8 +36,7 @@ public final class PtyScreen implements AutoCloseable {
   public static PtyScreen start(
       int columns, int rows, Map<String, String> environment, String... command)
       throws IOException {
-    return new PtyScreen(
-        Pty.start(columns, rows, environment, List.of(command)), columns, rows);
+    return new PtyScreen(Pty.start(columns, rows, environment, List.of(command)), columns, rows);
   }
 
   /**

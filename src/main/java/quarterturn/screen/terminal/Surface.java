@@ -37,8 +37,7 @@ public final class Surface implements AutoCloseable {
   /** Milliseconds after which it is painted even though more keys wait. */
   private static final long UNPAINTED_MILLIS = 100;
 
-  private static final String ENTER =
-      "\u001b[?1049h\u001b[?25l\u001b[2J" + SteadyTerminal.BRACKETS;
+  private static final String ENTER = "\u001b[?1049h\u001b[?25l\u001b[2J" + SteadyTerminal.BRACKETS;
   private static final String EXIT =
       SteadyTerminal.NO_BRACKETS + "\u001b[0m\u001b[?25h\u001b[?1049l";
 
@@ -215,8 +214,7 @@ public final class Surface implements AutoCloseable {
       if (input instanceof Input.Sent sent) {
         sent.text()
             .chars()
-            .forEach(
-                unit -> decoder.feed(unit).forEach(key -> ready.add(new Input.Pressed(key))));
+            .forEach(unit -> decoder.feed(unit).forEach(key -> ready.add(new Input.Pressed(key))));
       } else if (input != null) {
         return input;
       } else if (decoder.pending()) {
