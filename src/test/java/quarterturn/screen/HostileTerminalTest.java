@@ -52,7 +52,8 @@ class HostileTerminalTest {
       throws Exception {
     ExecutorService other = Executors.newSingleThreadExecutor();
     try (Surface surface = Surface.open(terminal, new Settings(true, true))) {
-      Future<?> done = other.submit(
+      Future<?> done =
+          other.submit(
               () -> {
                 by.run();
                 return true;
