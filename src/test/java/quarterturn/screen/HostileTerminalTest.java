@@ -145,7 +145,7 @@ class HostileTerminalTest {
               () -> {
                 settled(terminal);
                 for (int i = 0; i < 200; i++) {
-                  terminal.type("?".repeat(100));
+                  terminal.type("?".repeat(200));
                 }
                 terminal.raise(Terminal.Signal.INT);
                 terminal.type("\r\r\r");

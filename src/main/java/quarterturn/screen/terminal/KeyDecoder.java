@@ -35,6 +35,9 @@ final class KeyDecoder {
   private final StringBuilder paste = new StringBuilder();
   private boolean pasting;
 
+  /** Whether what is being pasted is dropped at its end. */
+  private boolean forgotten;
+
   /** Whether a sequence or a paste has begun and may go on. */
   boolean pending() {
     return held.length() > 0 || pasting;
@@ -100,7 +103,7 @@ final class KeyDecoder {
   /** Returns the keys for what is held, when nothing followed it in time. */
   List<Key> giveUp() {
     if (pasting) {
-      return List.of(pasted());
+      return pasted();
     }
     // More than Esc and one key can only be a sequence that was cut off.
     boolean keys = held.length() > 0 && held.length() < 3 && held.charAt(0) == ESC;
@@ -114,7 +117,7 @@ final class KeyDecoder {
     int end = paste.length() - Pastes.END.length();
     if (next == '~' && end >= 0 && paste.indexOf(Pastes.END, end) == end) {
       paste.setLength(end);
-      return List.of(pasted());
+      return pasted();
     }
     if (end > Pasted.MOST + LONGEST) {
       // Nobody bounded it before; its end may have begun.
@@ -123,11 +126,19 @@ final class KeyDecoder {
     return List.of();
   }
 
-  private Key pasted() {
+  private List<Key> pasted() {
     Key key = new Key.Paste(Pasted.of(paste.toString()));
+    List<Key> keys = forgotten ? List.of() : List.of(key);
     pasting = false;
+    forgotten = false;
     paste.setLength(0);
-    return key;
+    return keys;
+  }
+
+  /** Drops what has begun, with all that belongs to it. */
+  void forget() {
+    forgotten = pasting;
+    held.setLength(0);
   }
 
   private static List<Key> joined(Key first, List<Key> rest) {

@@ -5,13 +5,9 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.ArrayDeque;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Queue;
-import java.util.concurrent.BlockingDeque;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.LinkedBlockingDeque;
 import java.util.concurrent.TimeUnit;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
@@ -46,9 +42,7 @@ public final class Surface implements AutoCloseable {
   private final Attributes found;
   private final BridgeTerminal bridge;
   private final boolean unicode;
-  private final BlockingDeque<Input> inputs = new LinkedBlockingDeque<>();
-  private final Queue<Input> ready = new ArrayDeque<>();
-  private final KeyDecoder decoder = new KeyDecoder();
+  private final Inputs inputs = new Inputs();
   private final Map<Terminal.Signal, Terminal.SignalHandler> handlers =
       new EnumMap<>(Terminal.Signal.class);
   private final CountDownLatch closed = new CountDownLatch(1);
@@ -160,7 +154,7 @@ public final class Surface implements AutoCloseable {
   private void interrupted(Terminal.Signal signal) {
     // One more Ctrl-C, long after one that is still unread, means that the face hangs.
     Input over = new Input.Over(ExitStatus.INTERRUPTED);
-    if (!inputs.contains(over)) {
+    if (!inputs.has(over)) {
       interruptedAt = System.nanoTime();
     } else if (System.nanoTime() - interruptedAt > TimeUnit.MILLISECONDS.toNanos(HANGS_MILLIS)) {
       giveBack();
@@ -196,7 +190,7 @@ public final class Surface implements AutoCloseable {
    * and continued meanwhile.
    */
   public @Nullable Input next(Duration wait) throws IOException, InterruptedException {
-    Input input = awaited(wait);
+    Input input = inputs.next(wait);
     if (input instanceof Input.Continued) {
       repaintWhole();
     }
@@ -205,32 +199,9 @@ public final class Surface implements AutoCloseable {
     return input instanceof Input.Suspended && suspend() ? new Input.Continued() : input;
   }
 
-  private @Nullable Input awaited(Duration wait) throws InterruptedException {
-    long until = System.nanoTime() + wait.toNanos();
-    while (ready.isEmpty()) {
-      long left = until - System.nanoTime();
-      long patience = decoder.pending() ? decoder.patience().toNanos() : left;
-      Input input = inputs.poll(patience, TimeUnit.NANOSECONDS);
-      if (input instanceof Input.Sent sent) {
-        sent.text()
-            .chars()
-            .forEach(unit -> decoder.feed(unit).forEach(key -> ready.add(new Input.Pressed(key))));
-      } else if (input != null) {
-        return input;
-      } else if (decoder.pending()) {
-        decoder.giveUp().forEach(key -> ready.add(new Input.Pressed(key)));
-      } else {
-        return null;
-      }
-    }
-    return ready.poll();
-  }
-
   /** Drops keys pressed before the present view could be seen. */
   public void forgetKeys() {
-    ready.removeIf(Input.Pressed.class::isInstance);
-    inputs.removeIf(Input.Sent.class::isInstance);
-    decoder.giveUp();
+    inputs.forgetKeys();
   }
 
   public int width() throws IOException {
@@ -244,8 +215,7 @@ public final class Surface implements AutoCloseable {
   /** Whether to paint: nothing that was typed waits, or it was not painted for a while. */
   public boolean due() {
     long unpainted = System.nanoTime() - paintedAt;
-    return (ready.isEmpty() && inputs.isEmpty())
-        || unpainted > TimeUnit.MILLISECONDS.toNanos(UNPAINTED_MILLIS);
+    return inputs.none() || unpainted > TimeUnit.MILLISECONDS.toNanos(UNPAINTED_MILLIS);
   }
 
   public void paint(Canvas canvas) throws IOException {

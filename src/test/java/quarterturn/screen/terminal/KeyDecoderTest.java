@@ -13,7 +13,7 @@ import quarterturn.Draws;
 import quarterturn.unit.Pasted;
 
 class KeyDecoderTest {
-  private static final int RANDOM = 200;
+  private static final int RANDOM = 100;
   private static final long SEED = 20270616;
 
   private static List<Key> keys(String sent) {
@@ -86,6 +86,16 @@ class KeyDecoderTest {
   @Test
   void aPasteWithoutAnEndIsTakenOnceNothingFollows() {
     assertThat(keys(Pastes.BEGIN + "one\rtwo")).containsExactly(paste("one; two"));
+  }
+
+  @Test
+  void ofAForgottenPasteTheRestIsNoKey() {
+    KeyDecoder decoder = new KeyDecoder();
+    (Pastes.BEGIN + "a").chars().forEach(decoder::feed);
+    decoder.forget();
+    List<Key> keys = new ArrayList<>();
+    ("u\r" + Pastes.END + "\r").chars().forEach(unit -> keys.addAll(decoder.feed(unit)));
+    assertThat(keys).containsExactly(Key.Named.ENTER);
   }
 
   @Test
