@@ -71,7 +71,8 @@ class HouseTest {
           "report.graph",
           "screen.terminal",
           "screen.state",
-          "screen.page");
+          "screen.page",
+          "command.place");
 
   /** The most files in a room, its package-info included. */
   private static final int MOST = 36;

@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import quarterturn.command.place.Letters;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.Printable;
 
@@ -19,7 +21,28 @@ import quarterturn.unit.Printable;
 final class Complaint {
   private Complaint() {}
 
+  /**
+   * An error, with what to do where it is the data folder that can't be written.
+   *
+   * @param where the folders of the command, or null
+   */
+  static String of(Exception e, @Nullable Where where) {
+    String said = of(e);
+    if (where == null || said.contains("--data")) {
+      return said;
+    }
+    boolean data =
+        e instanceof FileSystemException file
+            ? file.getFile() != null && where.keeps(file.getFile())
+            : said.startsWith("could not write to") && !where.inLesson();
+    return data ? said + "; choose another folder with --data" : said;
+  }
+
   static String of(Exception e) {
+    String letters = Letters.of(e, Letters.ofNames());
+    if (letters != null) {
+      return clean(letters);
+    }
     if (e instanceof FileSystemException file) {
       String reason = file.getReason();
       if (reason != null && !reason.isEmpty()) {
@@ -32,7 +55,7 @@ final class Complaint {
         return "there is no file " + clean(file.getFile());
       }
       if (e instanceof AccessDeniedException) {
-        return "no permission for " + clean(file.getFile()) + "; choose another folder with --data";
+        return "no permission for " + clean(file.getFile());
       }
     }
     if (e instanceof UnmatchedArgumentException unmatched) {

@@ -2,7 +2,6 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.command.place.Export;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.DueCalendar;
 import quarterturn.report.DueList;
@@ -47,16 +47,21 @@ final class DueCommand extends Placed {
         paramLabel = "FILE",
         description =
             "What is still to come as an iCalendar file, for a calendar to read; without FILE on"
-                + " standard output. A file of that name is written over.")
+                + " standard output.")
     @Nullable String ics;
   }
 
   @ArgGroup(exclusive = true)
   private @Nullable Shape shape;
 
+  @Option(names = "--force", description = "With --ics FILE: writes over a file that is there.")
+  private boolean force;
+
   @Override
   public Integer call() throws IOException, UnreadableException {
     Instant now = clock.instant();
+    boolean file = shape != null && shape.ics != null && !shape.ics.equals(STANDARD_OUTPUT);
+    complainIf(force && !file, "--force is for --ics FILE; say which file.");
     if (shape != null && shape.lines) {
       return print(states());
     }
@@ -85,16 +90,23 @@ final class DueCommand extends Placed {
 
   /** Writes the calendar's bytes unchanged, whatever encoding the terminal has. */
   private void calendar(List<Due> toCome, String file) throws IOException {
+    Export export =
+        file.equals(STANDARD_OUTPUT)
+            ? null
+            : new Export("--ics", Path.of(file), force, where.kept());
+    if (export != null) {
+      export.check();
+    }
     if (toCome.isEmpty()) {
       notice("nothing is still to come, so no calendar was written");
       return;
     }
-    byte[] bytes = DueCalendar.of(toCome, where.program()).getBytes(StandardCharsets.UTF_8);
-    if (file.equals(STANDARD_OUTPUT)) {
-      System.out.write(bytes);
+    String text = DueCalendar.of(toCome, where.program());
+    if (export == null) {
+      System.out.writeBytes(text.getBytes(StandardCharsets.UTF_8));
       System.out.flush();
     } else {
-      Files.write(Path.of(file), bytes);
+      export.write(text);
     }
   }
 }

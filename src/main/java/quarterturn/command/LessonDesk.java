@@ -11,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Place;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.LessonFolder;
 import quarterturn.lesson.store.PlanFile;
@@ -51,6 +52,7 @@ final class LessonDesk extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
+    Place.isThere("FOLDER", folder, "name the lesson's folder");
     ZoneId zone = clock.getZone();
     Dates dates = new Dates(zone);
     String called = Names.check("a desk", name.isEmpty() ? named(folder) : name);

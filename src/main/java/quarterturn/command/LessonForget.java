@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Place;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.Striking;
 import quarterturn.lesson.teacher.SaddleSteps;
@@ -37,6 +38,7 @@ final class LessonForget extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
+    Place.isThere("FOLDER", folder, "name the lesson's folder");
     Striking striking = Striking.of(folder, student, clock.instant());
     YesOrNo dialogue = sure(striking);
     try (Face face = Faces.asking(false, clock.getZone())) {

@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Place;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.Students;
@@ -59,6 +60,7 @@ final class LessonJoin extends Placed {
     if (faces.kind() == Faces.Kind.SCRIPT && bench == null) {
       throw new NotUnderstoodException("with --lines the bench's name is given: --bench NAME");
     }
+    Place.isThere("FOLDER", folder, "name the lesson's folder");
     Plan plan = PlanFile.in(folder);
     List<String> named = students == null ? List.of() : Students.of(students);
     boolean screen = faces.kind() == Faces.Kind.SCREEN;

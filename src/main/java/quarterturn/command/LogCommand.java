@@ -13,6 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Export;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
@@ -21,7 +22,6 @@ import quarterturn.report.SessionList;
 import quarterturn.report.SessionLog;
 import quarterturn.report.sheet.RepairNote;
 import quarterturn.report.sheet.Sheet;
-import quarterturn.report.sheet.SheetFile;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Event;
@@ -144,7 +144,7 @@ final class LogCommand extends Timed implements Runnable {
                 RepairNote.TITLE, RepairNote.of(sheet, contents.events(), library, dates))
             : format.write(sheet, dates);
     if (file != null) {
-      SheetFile.write(file, text, force);
+      new Export("--out", file, force, where.kept()).write(text);
     } else if (format == SheetFormat.TEXT) {
       out().print(text);
       out().flush();

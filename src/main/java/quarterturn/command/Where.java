@@ -1,6 +1,6 @@
 package quarterturn.command;
 
-import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -9,7 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import quarterturn.command.place.Kept;
+import quarterturn.command.place.Place;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
 import quarterturn.session.store.Sessions;
@@ -18,6 +23,7 @@ import quarterturn.session.store.Settings.Key;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.UserFolders;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Printable;
 
 /**
  * Whose sessions and instruments, and which files of a user's own: what the options say, else the
@@ -49,7 +55,12 @@ final class Where {
           "Who works, for the record of a session that begins or goes on outside a lesson.")
   private @Nullable String by;
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
+
   UserFolders folders = UserFolders.ofThisUser();
+
+  private boolean saidNew;
 
   private @Nullable Settings read;
 
@@ -94,8 +105,9 @@ final class Where {
 
   Sessions sessions(Clock clock) {
     Map<Key, String> set = settings().sound().set();
-    if (own != null && !Files.isDirectory(own)) {
-      throw new NotUnderstoodException("--own: there is no folder " + own);
+    if (own != null && !Place.isThere("--own", own, "name the folder with your files")) {
+      throw new NotUnderstoodException(
+          "--own: there is no folder " + own, "make it first, or name another");
     }
     String folder = set.get(Key.OWN);
     Path files = own != null || folder == null ? own : Path.of(folder);
@@ -109,11 +121,68 @@ final class Where {
     return set == null ? Role.BEGINNER : Role.valueOf(set.toUpperCase(Locale.ROOT));
   }
 
+  /** What is kept; where an option names a folder that is new, that is said once. */
   Store store() {
-    String set = settings().sound().set().get(Key.DATA);
-    if (data != null) {
-      return Store.at(data);
+    if (data == null) {
+      Path folder = dataFolder();
+      Place.isThere("the data folder", folder, "put it right, or name another with --data DIR");
+      return Store.at(folder);
     }
-    return Store.at(set == null ? folders.data() : Path.of(set));
+    boolean there = Place.isThere("--data", data, "name another folder");
+    if (!there && !saidNew) {
+      saidNew = true;
+      spec.commandLine()
+          .getErr()
+          .println("quarterturn: " + Printable.of(data + " is new: nothing is kept there yet"));
+    }
+    return Store.at(data);
+  }
+
+  private Path dataFolder() {
+    String set = settings().sound().set().get(Key.DATA);
+    return data != null ? data : set == null ? folders.data() : Path.of(set);
+  }
+
+  /** What a command must not write an export over. */
+  Kept kept() {
+    List<Path> kept = new ArrayList<>();
+    kept.add(dataFolder());
+    try {
+      kept.add(folders.data());
+    } catch (NotUnderstoodException e) {
+      // Without a home folder nothing is kept there.
+    }
+    String set = settings().set().get(Key.OWN);
+    for (Path files :
+        own != null ? List.of(own) : set == null ? List.<Path>of() : List.of(Path.of(set))) {
+      kept.add(files.resolve("procedures"));
+      kept.add(files.resolve("safety"));
+    }
+    Path settings = folders.settings();
+    return new Kept(kept, settings == null ? List.of() : List.of(settings));
+  }
+
+  /** That of a command, or null where it has none. */
+  static @Nullable Where of(CommandLine command) {
+    for (CommandSpec mixed : command.getCommandSpec().mixins().values()) {
+      if (mixed.userObject() instanceof Where where) {
+        return where;
+      }
+    }
+    return null;
+  }
+
+  /** Whether sessions are kept in a lesson's folder. */
+  boolean inLesson() {
+    return spec.qualifiedName().contains(" lesson ");
+  }
+
+  /** Whether something is in the data folder. */
+  boolean keeps(String file) {
+    try {
+      return Path.of(file).toAbsolutePath().startsWith(dataFolder().toAbsolutePath());
+    } catch (NotUnderstoodException | InvalidPathException e) {
+      return false;
+    }
   }
 }
