@@ -40,8 +40,7 @@ class LauncherIT {
 
   private void withJar() throws IOException {
     Path lib = Files.createDirectories(folder.resolve("a place/lib"));
-    Files.createSymbolicLink(
-        lib.resolve("quarterturn.jar"), Path.of(Packaged.JAR).toAbsolutePath());
+    Files.copy(Path.of(Packaged.JAR), lib.resolve("quarterturn.jar"));
   }
 
   /** Runs a command in the folder, by a script in UTF-8 and a bare environment. */
