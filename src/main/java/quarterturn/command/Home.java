@@ -134,11 +134,12 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
 
     @Override
     public List<String> all() throws IOException {
-      List<SessionList.Row> rows = new ArrayList<>();
-      for (Store.Glance glance : sessions.store().sessions()) {
-        rows.add(LogCommand.row(sessions.store(), glance, sessions.clock().instant(), dates()));
-      }
-      return SessionList.sentences(rows, rules.results(), dates());
+      Store.Listing listing = sessions.store().listing();
+      List<SessionList.Row> rows =
+          LogCommand.rows(listing.sessions(), sessions.clock().instant(), dates());
+      List<String> lines = new ArrayList<>(SessionList.sentences(rows, rules.results(), dates()));
+      lines.addAll(listing.notRead());
+      return lines;
     }
 
     @Override

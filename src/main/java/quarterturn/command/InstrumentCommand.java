@@ -41,11 +41,12 @@ final class InstrumentCommand extends Timed implements Runnable {
     Store store = where.store();
     Store.InstrumentList shelf = store.instruments();
     List<InstrumentPages.Row> rows = new ArrayList<>();
-    List<Work> open = Work.of(store.sessions(), Map.of(), clock.instant());
+    List<Store.Glance> sessions = store.sessions();
+    List<Work> open = Work.of(sessions, Map.of(), clock.instant());
     for (Instrument instrument : shelf.instruments()) {
       InstrumentPages.Row row =
           InstrumentPages.Row.of(
-              instrument.name(), instrument.kind(), sessions(store, instrument.name()));
+              instrument.name(), instrument.kind(), of(sessions, instrument.name()));
       // What is not over comes first, a turned rod above all, as at home.
       rows.add(
           open.stream()
@@ -71,7 +72,7 @@ final class InstrumentCommand extends Timed implements Runnable {
     Map<String, String> facts = InstrumentFacts.of(instrument, kind);
     return print(
         InstrumentPages.show(
-            facts, sessions(store, instrument.name()), new Dates(clock.getZone())));
+            facts, of(store.sessions(), instrument.name()), new Dates(clock.getZone())));
   }
 
   @Command(
@@ -113,13 +114,13 @@ final class InstrumentCommand extends Timed implements Runnable {
   }
 
   /** The sessions of an instrument, oldest first. */
-  private List<SessionList.Row> sessions(Store store, String instrument) throws IOException {
-    List<SessionList.Row> rows = new ArrayList<>();
-    for (Store.Glance glance : store.sessions()) {
+  private List<SessionList.Row> of(List<Store.Glance> sessions, String instrument) {
+    List<Store.Glance> of = new ArrayList<>();
+    for (Store.Glance glance : sessions) {
       if (instrument.equals(glance.instrument())) {
-        rows.add(0, LogCommand.row(store, glance, clock.instant(), new Dates(clock.getZone())));
+        of.add(0, glance);
       }
     }
-    return rows;
+    return LogCommand.rows(of, clock.instant(), new Dates(clock.getZone()));
   }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -52,29 +51,17 @@ final class LogCommand extends Timed implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Lists every session, the newest first.")
   int list(@Mixin Where where) throws IOException {
-    Store store = where.store();
+    Store.Listing listing = where.store().listing();
     Dates dates = new Dates(clock.getZone());
-    List<SessionList.Row> rows = new ArrayList<>();
-    for (Store.Glance glance : store.sessions()) {
-      rows.add(row(store, glance, clock.instant(), dates));
-    }
-    return print(SessionList.lines(rows, dates));
+    print(SessionList.lines(rows(listing.sessions(), clock.instant(), dates), dates));
+    return print(listing.notRead());
   }
 
-  static SessionList.Row row(Store store, Store.Glance glance, Instant now, Dates dates)
-      throws IOException {
-    List<Event> events = glance.started() == null ? List.of() : store.read(glance.name()).events();
-    SessionList.Row row = SessionList.Row.of(glance.name(), events);
-    String notice = glance.notice() == null ? "" : " (" + glance.notice() + ")";
-    String kind = glance.kind();
-    String open = "open: " + Work.of(glance, Map.of(), now).words(dates);
-    return new SessionList.Row(
-        row.session(),
-        row.began(),
-        row.procedure(),
-        glance.instrument() == null && kind != null ? kind : row.instrument(),
-        row.rod(),
-        (glance.unfinished() ? open : row.state()) + notice);
+  /** Sessions as the lists show them. */
+  static List<SessionList.Row> rows(List<Store.Glance> sessions, Instant now, Dates dates) {
+    return sessions.stream()
+        .map(one -> SessionList.Row.of(one, Work.of(one, Map.of(), now).words(dates)))
+        .toList();
   }
 
   @Command(

@@ -187,6 +187,7 @@ public record Rehearsal(Library library, String kind, Style style, Role role) {
         by,
         List.of(),
         null,
-        sets ? past.get(0).at() : null);
+        sets ? past.get(0).at() : null,
+        null);
   }
 }

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Results;
 import quarterturn.session.Event;
+import quarterturn.session.store.Store;
 import quarterturn.unit.Dates;
 
 /** The table of sessions. */
@@ -25,34 +26,32 @@ public final class SessionList {
       String rod,
       String state) {
 
-    /** The row for a session with these events. */
-    public static Row of(String session, List<Event> events) {
-      Summary summary = Summary.of(events);
-      String rod =
-          summary.moves() == 0 ? "not turned" : TurnWords.net(summary.net(), summary.sure());
-      if (!events.isEmpty() && events.get(0) instanceof Event.Started started) {
-        String instrument =
-            started.instrument() != null
-                ? started.instrument()
-                : started.kind() != null ? started.kind() : "-";
-        return new Row(
-            session, started.at(), started.procedure(), instrument, rod, state(summary, events));
-      }
-      return new Row(session, null, "-", "-", rod, state(summary, events));
+    /**
+     * A session's row.
+     *
+     * @param open how it stands where it is not over
+     */
+    public static Row of(Store.Glance glance, String open) {
+      Store.Glance.Rod rod = glance.rod();
+      String instrument = glance.instrument() != null ? glance.instrument() : glance.kind();
+      String notice = glance.notice() == null ? "" : " (" + glance.notice() + ")";
+      return new Row(
+          glance.name(),
+          glance.started(),
+          glance.procedure() == null || glance.started() == null ? "-" : glance.procedure(),
+          instrument == null ? "-" : instrument,
+          rod.moves() == 0 ? "not turned" : TurnWords.net(rod.net(), rod.sure()),
+          state(glance, open) + notice);
     }
 
-    private static String state(Summary summary, List<Event> events) {
-      if (summary.ended() != null) {
-        return (summary.ended().handOver() ? "handed over: " : "ended: ")
-            + InWindow.shown(summary.ended().outcome());
+    private static String state(Store.Glance glance, String open) {
+      Event.Ended ended = glance.ended();
+      if (ended != null) {
+        return (ended.handOver() ? "handed over: " : "ended: ") + InWindow.shown(ended.outcome());
       }
-      if (!events.isEmpty() && events.get(events.size() - 1) instanceof Event.Discarded discarded) {
-        return "discarded: " + discarded.standing();
-      }
-      if (!events.isEmpty() && events.get(events.size() - 1) instanceof Event.Left left) {
-        return "open: " + left.standing();
-      }
-      return "open";
+      return glance.discarded() != null
+          ? "discarded: " + glance.standing()
+          : glance.unfinished() ? "open: " + open : "open";
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import quarterturn.procedure.Library;
 import quarterturn.session.Corrections;
 import quarterturn.session.Event;
+import quarterturn.unit.Counted;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;
 
@@ -61,6 +62,16 @@ public final class SessionLog {
     }
     lines.add("Role:      " + started.role().word());
     lines.add("Began:     " + dates.minute(started.at()));
+    Event.Summed summed = started.earlier() == null ? null : started.earlier().summed();
+    if (summed != null) {
+      lines.add(
+          "Earlier:   "
+              + Counted.of(summed.turns(), "move")
+              + " until "
+              + dates.minute(summed.until())
+              + ", rod "
+              + TurnWords.net(summed.turn()));
+    }
     for (Event.Past past : started.past()) {
       lines.add("Earlier:   " + past(past, dates));
     }

@@ -33,6 +33,13 @@ public record Carried(
     said = List.copyOf(said);
   }
 
+  /** What an event says of other sessions' records; null where it says nothing of them. */
+  public static @Nullable Carried of(Event event) {
+    return event instanceof Event.Started started
+        ? started.carried()
+        : event instanceof Event.Resumed resumed ? resumed.carried() : null;
+  }
+
   /** Whether the rod's place counts from here on. */
   public boolean anew() {
     return said.stream().anyMatch(one -> one.answer().startsAnew());

@@ -88,7 +88,8 @@ public sealed interface Event {
    * @param kind id of the kind, or null when it is yet to be chosen
    * @param style null when it is yet to be chosen
    * @param jointFret this instrument's own joint fret, or null for the kind's
-   * @param past turns and readings of this neck from earlier sessions, oldest first
+   * @param past turns and readings of this neck from earlier sessions, oldest first; the last of
+   *     them, where {@code earlier} adds up those before
    * @param before what else was read on this instrument in earlier sessions: the last reading of
    *     each quantity and string
    * @param own facts of this instrument in place of its kind's, or null
@@ -99,6 +100,8 @@ public sealed interface Event {
    * @param lesson id of the lesson that it is part of, or null
    * @param back when the lesson or session began whose turns this one sets back; null where it sets
    *     none back, or none is on record
+   * @param earlier what else was on record of this neck then; null for an instrument without a
+   *     name, and in records that list every turn
    */
   record Started(
       Instant at,
@@ -118,7 +121,8 @@ public sealed interface Event {
       @Nullable String by,
       List<Known> known,
       @Nullable String lesson,
-      @Nullable Instant back)
+      @Nullable Instant back,
+      @Nullable Earlier earlier)
       implements Kept, Still {
     public Started {
       past = List.copyOf(past);
@@ -159,6 +163,7 @@ public sealed interface Event {
           null,
           List.of(),
           null,
+          null,
           null);
     }
 
@@ -197,6 +202,7 @@ public sealed interface Event {
           from,
           by,
           known,
+          null,
           null,
           null);
     }
@@ -291,6 +297,24 @@ public sealed interface Event {
       return new Before(at, quantity, string, bracket, value, more, held, readAt);
     }
   }
+
+  /**
+   * What was on record of a neck when a session began, beyond the turns that its start lists.
+   *
+   * @param sessions how many records of sessions of this neck there were, copies included
+   * @param names a sum over their names, by which they are known again
+   * @param summed the turns before those that are listed; null where there were none
+   */
+  record Earlier(int sessions, String names, @Nullable Summed summed) {}
+
+  /**
+   * Turns added up.
+   *
+   * @param turn all of them; plus tightened
+   * @param turns how many they are
+   * @param until when the last of them was made
+   */
+  record Summed(Turn turn, int turns, Instant until) {}
 
   /**
    * A turn from an earlier session on the same neck.

@@ -23,12 +23,44 @@ import quarterturn.unit.Turn;
  * which the person said so.
  *
  * @param sessions their records, the oldest first; copies of a session stand beside it
+ * @param older the sessions whose records were not read; null where all were
  */
-public record Neck(List<SessionRecord> sessions) {
+public record Neck(List<SessionRecord> sessions, @Nullable Older older) {
   public static final Neck UNKNOWN = new Neck(List.of());
 
   public Neck {
     sessions = List.copyOf(sessions);
+  }
+
+  /** A neck of which every session was read. */
+  public Neck(List<SessionRecord> sessions) {
+    this(sessions, null);
+  }
+
+  /**
+   * Sessions whose records were not read, since one that was read tells what they come to.
+   *
+   * @param names the names of all sessions that had begun before that one
+   * @param told what that one tells
+   */
+  public record Older(List<String> names, Event.Started told) {
+    private Event.@Nullable Summed summed() {
+      return told.earlier() == null ? null : told.earlier().summed();
+    }
+  }
+
+  /** This neck, of which the older sessions were not read. */
+  public Neck after(Older unread) {
+    return new Neck(sessions, unread);
+  }
+
+  /** The names of its sessions; that of a copied one as often as it is there. */
+  public List<String> names() {
+    List<String> names = new ArrayList<>(older == null ? List.of() : older.names());
+    sessions.stream()
+        .filter(record -> older == null || !record.began().isBefore(older.told().at()))
+        .forEach(record -> names.add(record.session()));
+    return names;
   }
 
   /** The sessions by their necks. */
@@ -51,7 +83,7 @@ public record Neck(List<SessionRecord> sessions) {
                     .computeIfAbsent(
                         root(parents, session(record.session())), k -> new ArrayList<>())
                     .add(record));
-    return necks.values().stream().map(Neck::new).toList();
+    return necks.values().stream().map(some -> new Neck(some)).toList();
   }
 
   private static String session(String name) {
@@ -122,12 +154,13 @@ public record Neck(List<SessionRecord> sessions) {
     List<SessionRecord> all = new ArrayList<>(sessions);
     all.addAll(other.sessions());
     all.sort(Comparator.comparing(SessionRecord::began));
-    return new Neck(all);
+    return new Neck(all, older == null ? other.older() : older);
   }
 
   /**
-   * The turns of its rod, oldest first, each once. A turn that only a later session remembers
-   * counts where no readable session tells of that time itself, as when its own file is lost.
+   * The turns of its rod, oldest first, each once, but for those that are {@link #summed}. A turn
+   * that only a later session remembers counts where no readable session tells of that time itself,
+   * as when its own file is lost.
    */
   public List<Event.Past> turns() {
     return turns(record -> true, Map.of());
@@ -145,8 +178,10 @@ public record Neck(List<SessionRecord> sessions) {
         merge(turns, record.remembered().stream().filter(turn -> !reported.contains(turn.at())));
       }
     }
+    Event.Summed summed = older == null ? null : older.summed();
     return turns.values().stream()
         .flatMap(List::stream)
+        .filter(turn -> summed == null || turn.at().isAfter(summed.until()))
         .sorted(Comparator.comparing(Event.Past::at))
         .toList();
   }
@@ -174,7 +209,49 @@ public record Neck(List<SessionRecord> sessions) {
     return turns(record -> true, cuts());
   }
 
+  /**
+   * Its turns before those that are told one by one, as the rod's place counts; null where there
+   * are none. Where all sessions were read these are turns of files that are lost, of which a later
+   * session tells no more than their sum.
+   */
+  public Event.@Nullable Summed summed() {
+    if (older != null) {
+      return older.summed();
+    }
+    Map<String, Instant> cuts = cuts();
+    SessionRecord last =
+        Lists.last(sessions, r -> r.summed() != null && !cuts.containsKey(r.session()));
+    Event.Summed all = last == null ? null : last.summed();
+    if (all == null) {
+      return null;
+    }
+    List<Event.Past> read = new ArrayList<>(counted());
+    read.removeIf(turn -> turn.at().isAfter(all.until()));
+    int lost = all.turns() - read.size();
+    double turned = all.turn().turns() - net(read);
+    return lost <= 0 ? null : new Event.Summed(new Turn(turned), lost, all.until());
+  }
+
   /** Those of them that were not made in one session. */
+  public Event.@Nullable Summed summedWithout(String session) {
+    Event.Summed all = summed();
+    if (all == null || older == null) {
+      return all;
+    }
+    List<Event.Past> own = new ArrayList<>();
+    sessions.stream()
+        .filter(record -> record.session().equals(session))
+        .forEach(record -> own.addAll(record.turns()));
+    own.removeIf(turn -> turn.at().isAfter(all.until()));
+    return new Event.Summed(
+        new Turn(all.turn().turns() - net(own)), all.turns() - own.size(), all.until());
+  }
+
+  private static double net(List<Event.Past> turns) {
+    return turns.stream().mapToDouble(turn -> turn.turn().turns()).sum();
+  }
+
+  /** The counted turns that were not made in one session. */
   public List<Event.Past> countedWithout(String session) {
     return turns(record -> !record.session().equals(session), cuts());
   }
@@ -237,7 +314,8 @@ public record Neck(List<SessionRecord> sessions) {
    * @param dayBefore when the day began over which turns are added up
    */
   public boolean counts(Instant dayBefore) {
-    double net = counted().stream().mapToDouble(turn -> turn.turn().turns()).sum();
+    Event.Summed summed = summed();
+    double net = net(counted()) + (summed == null ? 0 : summed.turn().turns());
     return !stops().isEmpty()
         || new Turn(net).size().atLeast(Turn.SIXTEENTH)
         || turns().stream().anyMatch(turn -> turn.at().isAfter(dayBefore));
@@ -245,7 +323,7 @@ public record Neck(List<SessionRecord> sessions) {
 
   /** The last readings of each quantity and string, with the changes made since. */
   public List<Event.Before> results() {
-    return PastResults.of(told());
+    return PastResults.of(older == null ? List.of() : older.told().before(), told());
   }
 
   /** The events of each of its sessions, each session once. */

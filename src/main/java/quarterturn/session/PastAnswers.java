@@ -27,11 +27,14 @@ public final class PastAnswers {
   /**
    * The last answer to each question about how the instrument is made.
    *
+   * @param before what is known from still earlier sessions
    * @param sessions the events of each session, the oldest session first
    * @param library whose steps tell which questions these are
    */
-  public static List<Event.Known> of(List<List<Event>> sessions, Library library) {
+  public static List<Event.Known> of(
+      List<Event.Known> before, List<List<Event>> sessions, Library library) {
     Map<Recorded, Event.Known> last = new EnumMap<>(Recorded.class);
+    before.forEach(known -> last.put(known.what(), known));
     standing(sessions)
         .forEach(
             event -> {
@@ -51,7 +54,12 @@ public final class PastAnswers {
         // The strings that went on are those that are on from then.
         .map(what -> what.gauges() ? Recorded.GAUGES : what)
         .findFirst()
-        .ifPresent(what -> last.put(what, new Event.Known(at, what, answer)));
+        .ifPresent(
+            what ->
+                last.merge(
+                    what,
+                    new Event.Known(at, what, answer),
+                    (was, is) -> is.at().isBefore(was.at()) ? was : is));
   }
 
   private static Stream<Recorded> recorded(Library library, String step) {

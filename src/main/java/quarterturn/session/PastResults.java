@@ -18,10 +18,12 @@ public final class PastResults {
   /**
    * The last reading of each quantity on each string.
    *
+   * @param before what is known from still earlier sessions
    * @param sessions the events of each session, the oldest session first
    */
-  public static List<Event.Before> of(List<List<Event>> sessions) {
+  public static List<Event.Before> of(List<Event.Before> before, List<List<Event>> sessions) {
     PastResults past = new PastResults();
+    before.forEach(past::put);
     for (List<Event> events : sessions) {
       Corrections.standing(events).forEach(past::take);
       if (PastTurns.open(events) != null) {
@@ -52,7 +54,11 @@ public final class PastResults {
   }
 
   private void put(Event.Before before) {
-    last.put(before.quantity() + "/" + before.string(), before);
+    // A session that went on beside another is told after it: its older readings don't count.
+    last.merge(
+        before.quantity() + "/" + before.string(),
+        before,
+        (was, is) -> is.at().isBefore(was.at()) ? was : is);
   }
 
   private void changed(@Nullable String change) {

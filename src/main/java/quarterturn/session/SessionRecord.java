@@ -52,17 +52,17 @@ public record SessionRecord(
     boolean held = false;
     Set<Instant> reported = new HashSet<>();
     for (Event event : events) {
-      Carried carried =
-          event instanceof Event.Started s
-              ? s.carried()
-              : event instanceof Event.Resumed r ? r.carried() : null;
+      Carried carried = Carried.of(event);
       if (carried != null) {
         said.addAll(carried.said());
         stops.addAll(carried.stops());
         held = !carried.stops().isEmpty();
       }
       if (event instanceof Event.Resumed resumed) {
-        remembered.addAll(resumed.elsewhere());
+        // Each break tells all that came since the start once more.
+        List<Event.Past> more = new ArrayList<>(resumed.elsewhere());
+        remembered.forEach(known -> removeOne(more, known));
+        remembered.addAll(more);
       } else if (event instanceof Event.OnRod || event instanceof Event.Offered) {
         reported.add(event.at());
       }
@@ -85,6 +85,13 @@ public record SessionRecord(
         stops(session, standing, limits, sure ? stops : List.of(), held),
         List.copyOf(said),
         List.copyOf(events));
+  }
+
+  private static void removeOne(List<Event.Past> turns, Event.Past known) {
+    turns.stream()
+        .filter(turn -> turn.at().equals(known.at()) && turn.turn().equals(known.turn()))
+        .findFirst()
+        .ifPresent(turns::remove);
   }
 
   private static @Nullable String kind(
@@ -143,5 +150,13 @@ public record SessionRecord(
   /** The records of which something was said that fits. */
   public List<String> about(Predicate<Carried.Answer> fits) {
     return said.stream().filter(s -> fits.test(s.answer())).map(Carried.Said::about).toList();
+  }
+
+  /** The turns of this neck that were added up when it began; null where there are none. */
+  Event.@Nullable Summed summed() {
+    Event.Earlier earlier = started().earlier();
+    return earlier == null || !about(a -> a == Carried.Answer.UNSURE).isEmpty()
+        ? null
+        : earlier.summed();
   }
 }

@@ -90,7 +90,8 @@ class LessonRealNecksTest {
                 null,
                 List.of(),
                 lesson,
-                back),
+                back,
+                null),
             new Event.Read(
                 at,
                 "found-low",

@@ -11,6 +11,7 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Overview.Entry;
+import quarterturn.session.store.Samples;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
@@ -18,14 +19,13 @@ import quarterturn.unit.Turn;
 class TablesTest {
   private static final List<SessionList.Row> ROWS =
       List.of(
-          SessionList.Row.of("a-1", Told.everything()),
-          SessionList.Row.of(
-              "b-2",
-              List.of(
-                  Told.started(null),
-                  Told.turned(1, Turn.EIGHTH, Feel.SMOOTH),
-                  new Event.Left(Told.minute(2), "strings not yet at pitch"))),
-          SessionList.Row.of("c-3", List.of()));
+          row("a-1", Told.everything()),
+          row("b-2", List.of(Told.started(null), Told.turned(1, Turn.EIGHTH, Feel.SMOOTH))),
+          row("c-3", List.of()));
+
+  private static SessionList.Row row(String name, List<Event> events) {
+    return SessionList.Row.of(Samples.glance(name, events), "strings not yet at pitch");
+  }
 
   @Test
   void sessions() {

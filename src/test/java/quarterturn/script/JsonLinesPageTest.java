@@ -47,7 +47,8 @@ class JsonLinesPageTest {
             null,
             null,
             true,
-            "Ana");
+            "Ana",
+            Store.Glance.Rod.NOT_TURNED);
     String place = "Neck relief, part 6 of 7: Settle and read";
     Work work = new Work(glance, "4711", NOW);
     return new JsonMapper().readTree(WorkJson.of(work, place, new Dates(ZoneOffset.UTC)));

@@ -59,7 +59,7 @@ public final class BeliefAdvisor implements Advisor {
   private static final int EARLY = 2;
 
   /** How many of a neck's last moves are looked back on. */
-  private static final int MOST_MOVES = 20;
+  public static final int MOST_MOVES = 20;
 
   private final LatestBelief latest = new LatestBelief();
   private final double crossing;

@@ -203,7 +203,13 @@ public final class StoredSessions implements BenchSessions {
             before.past(),
             before.before(),
             null,
-            before.carried());
+            before.carried(),
+            null,
+            null,
+            List.of(),
+            null,
+            null,
+            before.earlier());
     PracticeBench.Kept kept = new PracticeBench.Kept(created.name(), List.of(), journal::append);
     return PracticeBench.start(library, engine, started, instrument, GREETING, kept);
   }

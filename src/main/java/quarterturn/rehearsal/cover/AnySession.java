@@ -121,7 +121,8 @@ final class AnySession {
             null,
             List.of(),
             null,
-            sets && !before.isEmpty() ? before.get(0).at() : null);
+            sets && !before.isEmpty() ? before.get(0).at() : null,
+            null);
     List<Event> events = new ArrayList<>();
     LiveBench bench =
         LiveBench.start(

@@ -36,7 +36,9 @@ final class Remembered {
   }
 
   private static boolean knows(Event.Started started, List<Event.Past> turns) {
+    Event.Summed summed = started.earlier() == null ? null : started.earlier().summed();
     return turns.stream()
+        .filter(turn -> summed == null || turn.at().isAfter(summed.until()))
         .allMatch(
             turn ->
                 started.past().stream()

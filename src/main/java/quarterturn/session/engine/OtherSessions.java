@@ -11,6 +11,7 @@ import quarterturn.session.Event;
 /**
  * What is known of a neck from other sessions.
  *
+ * @param summed its turns before those that are told one by one, added up; or null
  * @param earlier its turns before this session, oldest first
  * @param elsewhere its turns in other sessions, first known since this one began
  * @param carried what else they mean; null where the session's record is older than that
@@ -18,6 +19,7 @@ import quarterturn.session.Event;
  * @param since when the lesson or session began whose turns are to be set back, or null
  */
 record OtherSessions(
+    Event.@Nullable Summed summed,
     List<Event.Past> earlier,
     List<Event.Past> elsewhere,
     @Nullable Carried carried,
@@ -25,7 +27,14 @@ record OtherSessions(
     @Nullable Instant since) {
 
   static OtherSessions of(Event.Started started) {
-    return new OtherSessions(started.past(), List.of(), started.carried(), 0, started.back());
+    Event.Earlier before = started.earlier();
+    return new OtherSessions(
+        before == null ? null : before.summed(),
+        started.past(),
+        List.of(),
+        started.carried(),
+        0,
+        started.back());
   }
 
   /**
@@ -36,10 +45,10 @@ record OtherSessions(
   OtherSessions resumed(Event.Resumed resumed, int own) {
     Carried now = resumed.carried();
     return now == null
-        ? new OtherSessions(earlier, resumed.elsewhere(), carried, cleared, since)
+        ? new OtherSessions(summed, earlier, resumed.elsewhere(), carried, cleared, since)
         : now.anew()
-            ? new OtherSessions(List.of(), resumed.elsewhere(), now, own, since)
-            : new OtherSessions(earlier, resumed.elsewhere(), now, cleared, since);
+            ? new OtherSessions(null, List.of(), resumed.elsewhere(), now, own, since)
+            : new OtherSessions(summed, earlier, resumed.elsewhere(), now, cleared, since);
   }
 
   private Carried held() {
@@ -50,7 +59,12 @@ record OtherSessions(
     return held().stops();
   }
 
-  /** The turns that are known to be of this neck, those before this session first. */
+  /** Whether the rod was turned in them. */
+  boolean turned() {
+    return summed != null || !all().isEmpty();
+  }
+
+  /** The turns that are known to be of this neck one by one, those before this session first. */
   List<Event.Past> all() {
     List<Event.Past> all = new ArrayList<>(earlier);
     all.addAll(elsewhere);
@@ -74,7 +88,8 @@ record OtherSessions(
   double net() {
     // Records without it counted from their own beginning.
     List<Event.Past> counted = carried == null ? elsewhere : judged();
-    return counted.stream().mapToDouble(past -> past.turn().turns()).sum();
+    double sum = summed == null ? 0 : summed.turn().turns();
+    return sum + counted.stream().mapToDouble(past -> past.turn().turns()).sum();
   }
 
   /** How much further turns that may be of this neck may have taken the rod one way. */
@@ -98,6 +113,9 @@ record OtherSessions(
   @Nullable Instant last() {
     List<Instant> times = new ArrayList<>();
     after(Instant.MIN).forEach(past -> times.add(past.at()));
+    if (summed != null) {
+      times.add(summed.until());
+    }
     Instant spent = held().spent();
     if (spent != null) {
       times.add(spent);

@@ -185,7 +185,7 @@ record SessionHistory(
    * has no turn on record; else null.
    */
   @Nullable Turn freed(Turn turn) {
-    boolean first = turns.isEmpty() && others.all().isEmpty();
+    boolean first = turns.isEmpty() && !others.turned();
     return first && turn.turns() > 0 ? limits.freeFirst() : null;
   }
 

@@ -55,6 +55,9 @@ final class EventJson {
             Event.Own.class,
             "scale-mm? tuning gauges-mm radius-mm? fixed-saddles windows nut? bridge?"
                 + " pickup? rod?"));
+    shapes.object(Event.Summed.class, shapes.record(Event.Summed.class, "turn turns until"));
+    shapes.object(
+        Event.Earlier.class, shapes.record(Event.Earlier.class, "sessions names summed?"));
     shapes.object(Carried.Stop.class, shapes.record(Carried.Stop.class, "at session outcome why"));
     shapes.object(
         Carried.Said.class, shapes.record(Carried.Said.class, "at about answer turn? words?"));
@@ -64,7 +67,7 @@ final class EventJson {
             "started",
             Event.Started.class,
             "at procedure revision digest role instrument? kind? style? joint-fret? past before?"
-                + " own? carried? from? by? known? lesson? back?")
+                + " own? carried? from? by? known? lesson? back? earlier?")
         .kind("accepted", Event.Accepted.class, "at step hazard also?")
         .kind("told", Event.Told.class, "at step changes?")
         .kind("noted", Event.Noted.class, "at step text")

@@ -10,6 +10,7 @@ import quarterturn.session.Event;
 import quarterturn.session.PastTurns;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.journal.Journal;
+import quarterturn.unit.Turn;
 
 /** Makes a {@link Store.Glance} from a session's journal. */
 final class Glances {
@@ -31,7 +32,9 @@ final class Glances {
         at(started),
         at(newest),
         last(events, Event.Ended.class, e -> true),
-        newest instanceof Event.Left left ? left.standing() : null,
+        newest instanceof Event.Left left
+            ? left.standing()
+            : newest instanceof Event.Discarded discarded ? discarded.standing() : null,
         waiting instanceof Event.WaitBegan wait ? wait.until() : null,
         contents.notice(),
         contents.damaged(),
@@ -40,7 +43,20 @@ final class Glances {
         at(last(events, Event.Discarded.class, e -> true)),
         half == null ? null : half.turn(),
         half != null || last(events, Event.class, Glances::turnsOrReads) instanceof Event.OnRod,
-        by(events));
+        by(events),
+        rod(events));
+  }
+
+  private static Store.Glance.Rod rod(List<Event> events) {
+    List<Event.OnRod> moves =
+        events.stream()
+            .filter(Event.OnRod.class::isInstance)
+            .map(Event.OnRod.class::cast)
+            .filter(rod -> rod.changes() != null)
+            .toList();
+    double net = moves.stream().mapToDouble(rod -> rod.moved().turns()).sum();
+    return new Store.Glance.Rod(
+        moves.size(), new Turn(net), moves.stream().allMatch(Event.OnRod::sure));
   }
 
   private static boolean turnsOrReads(Event event) {
@@ -84,11 +100,5 @@ final class Glances {
 
   private static @Nullable Instant at(@Nullable Event event) {
     return event == null ? null : event.at();
-  }
-
-  /** The glance for a file that can't be read. */
-  static Store.Glance unreadable(String name, String notice) {
-    return new Store.Glance(
-        name, null, null, null, null, null, null, null, null, notice, true, null, null, null);
   }
 }

@@ -73,7 +73,7 @@ record Opening(
         unread.add(one);
       }
     }
-    Records all = new Records(anew.necks(), unread, anew.stamps());
+    Records all = new Records(anew.necks(), unread, anew.entries());
     return new Opening(all, session, instrument, kind, now, limits, said);
   }
 
@@ -226,8 +226,36 @@ record Opening(
     return now;
   }
 
-  /** The turns of this neck in other sessions by which the rod's place and its answers count. */
+  /**
+   * The turns of this neck in other sessions by which the rod's place and its answers count: the
+   * last of them, where {@link #earlier} adds up those before.
+   */
   List<Event.Past> turns() {
+    return told().listed();
+  }
+
+  /** What else is on record of an instrument with a name; null for one without. */
+  Event.@Nullable Earlier earlier() {
+    if (instrument == null) {
+      return null;
+    }
+    List<String> names = neck().names();
+    return new Event.Earlier(names.size(), Bearing.sum(names), told().summed());
+  }
+
+  private TurnsTold told() {
+    Event.Summed before = anew() ? null : summed();
+    return instrument == null
+        ? new TurnsTold(null, all())
+        : TurnsTold.of(before, all(), now.minus(limits.day()), neck().worked());
+  }
+
+  private Event.@Nullable Summed summed() {
+    return session == null ? neck().summed() : neck().summedWithout(session);
+  }
+
+  /** Every turn in other sessions that is told by itself. */
+  private List<Event.Past> all() {
     if (anew()) {
       return List.of();
     }
@@ -242,13 +270,9 @@ record Opening(
     return List.copyOf(turns);
   }
 
-  /** The turns in other sessions that are not among those known already. */
-  List<Event.Past> turnsBeside(List<Event.Past> known) {
-    List<Event.Past> out = new ArrayList<>(turns());
-    // The readings around a turn may have come later, so the turn alone tells it.
-    out.removeIf(
-        p -> known.stream().anyMatch(k -> p.at().equals(k.at()) && p.turn().equals(k.turn())));
-    return List.copyOf(out);
+  /** The turns in other sessions that a session's start does not tell of. */
+  List<Event.Past> turnsBeside(Event.Started start) {
+    return anew() ? List.of() : TurnsTold.beside(start, new TurnsTold(summed(), all()));
   }
 
   /** All of it, for the session's own record. */
@@ -260,13 +284,13 @@ record Opening(
       if (anew()) {
         day.addAll(recent(one, dayBefore));
       } else {
-        unsure.addAll(one.counted());
+        unsure.addAll(counted(one));
         List<Event.Past> cleared = recent(one, dayBefore);
         cleared.removeAll(one.counted());
         day.addAll(cleared);
       }
     }
-    day.removeAll(turns());
+    day.removeAll(all());
     if (session != null) {
       neck().sessions().stream()
           .filter(r -> r.session().equals(session))
@@ -274,6 +298,14 @@ record Opening(
     }
     Instant spent = lost().map(Records.Unread::at).max(Comparator.naturalOrder()).orElse(null);
     return new Carried(stops(), unsure, day, spent, said);
+  }
+
+  /** A neck's counted turns, those that are added up as one. */
+  private static List<Event.Past> counted(Neck neck) {
+    Event.Summed summed = neck.summed();
+    return summed == null
+        ? neck.counted()
+        : Lists.with(neck.counted(), new Event.Past(summed.until(), summed.turn(), null, null));
   }
 
   private static List<Event.Past> recent(Neck neck, Instant dayBefore) {

@@ -9,8 +9,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.session.Neck;
@@ -21,19 +22,19 @@ import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
 
 /**
- * What a folder's session files say, copies left beside them included.
+ * What a folder's session files say that bears on an instrument, copies left beside them included.
  *
  * @param necks the sessions that can be read, as far as they can, by their necks
  * @param unread the files that can't be read, or not to their end
- * @param stamps the names, lengths and times of the files as they were read
+ * @param entries the folder as it stood then
  */
-record Records(List<Neck> necks, List<Unread> unread, List<String> stamps) {
+record Records(List<Neck> necks, List<Unread> unread, List<IndexEntry> entries) {
   private static final int DATE = "2027-03-01".length();
 
   Records {
     necks = List.copyOf(necks);
     unread = List.copyOf(unread);
-    stamps = List.copyOf(stamps);
+    entries = List.copyOf(entries);
   }
 
   /**
@@ -47,36 +48,75 @@ record Records(List<Neck> necks, List<Unread> unread, List<String> stamps) {
   record Unread(String file, @Nullable SessionRecord owner, Instant at, String why) {}
 
   /**
-   * Reads every file, or none where they are as they were.
+   * Reads the files that bear on an instrument, or none where all are as they were.
    *
    * @param folder the folder of the sessions
+   * @param entries what stands in it
+   * @param instrument its name, or null for one without, on which every file bears
+   * @param each whether each of its own sessions is to be read
    * @param before what was read before, or null
    */
-  static Records in(Path folder, Limits limits, Clock clock, @Nullable Records before)
+  static Records in(
+      Path folder,
+      List<IndexEntry> entries,
+      @Nullable String instrument,
+      boolean each,
+      Limits limits,
+      Clock clock,
+      @Nullable Records before)
       throws IOException {
-    List<Path> files = List.of();
-    if (Files.isDirectory(folder)) {
-      try (Stream<Path> all = Files.list(folder)) {
-        files = all.filter(file -> !file.toString().endsWith(".lock")).sorted().toList();
-      }
-    }
-    List<String> stamps = files.stream().map(Records::stamp).toList();
-    if (before != null && before.stamps().equals(stamps)) {
+    if (before != null && before.entries().equals(entries)) {
       return before;
     }
-    List<SessionRecord> records = new ArrayList<>();
-    List<Unread> unread = new ArrayList<>();
-    for (Path file : files) {
-      read(file, limits, clock, records, unread);
+    Bearing bearing = new Bearing(entries, instrument, clock.instant().minus(limits.day()));
+    Reading reading =
+        new Reading(folder, limits, clock, new ArrayList<>(), new ArrayList<>(), new HashSet<>());
+    bearing.others().forEach(reading::read);
+    Neck.Older older = each || bearing.all() ? null : reading.last(bearing);
+    if (older == null) {
+      bearing.own().forEach(reading::read);
     }
-    return new Records(Neck.of(records), unread, stamps);
+    List<Neck> necks = new ArrayList<>(Neck.of(reading.records()));
+    if (older != null && instrument != null) {
+      necks.replaceAll(neck -> instrument.equals(neck.instrument()) ? neck.after(older) : neck);
+    }
+    return new Records(necks, reading.unread(), entries);
   }
 
-  private static String stamp(Path file) {
-    try {
-      return file.getFileName() + " " + Files.size(file) + " " + Files.getLastModifiedTime(file);
-    } catch (IOException e) {
-      return file.getFileName() + " can't be read";
+  /** Reads files one after the other, each once. */
+  private record Reading(
+      Path folder,
+      Limits limits,
+      Clock clock,
+      List<SessionRecord> records,
+      List<Unread> unread,
+      Set<IndexEntry> done) {
+
+    void read(IndexEntry entry) {
+      if (done.add(entry)) {
+        Records.read(folder.resolve(entry.file()), limits, clock, records, unread);
+      }
+    }
+
+    /**
+     * Reads an instrument's last sessions, and finds one that knew of all older ones; null where
+     * there is none, or where a stop holds, of which every session may have to be told.
+     */
+    Neck.@Nullable Older last(Bearing bearing) {
+      Neck.Older older = null;
+      for (IndexEntry entry : bearing.last()) {
+        int n = records.size();
+        read(entry);
+        if (records.size() > n && older == null) {
+          older = bearing.older(entry, records.get(n).started());
+          if (older != null) {
+            bearing.since(entry).forEach(this::read);
+          }
+        }
+      }
+      boolean stopped =
+          records.stream().anyMatch(one -> bearing.own(one.instrument()) && !one.stops().isEmpty());
+      return stopped || !unread.isEmpty() ? null : older;
     }
   }
 

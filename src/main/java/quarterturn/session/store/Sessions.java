@@ -23,6 +23,7 @@ import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
+import quarterturn.session.Neck;
 import quarterturn.session.OwnMake;
 import quarterturn.session.PastAnswers;
 import quarterturn.session.Program;
@@ -126,7 +127,7 @@ public record Sessions(
       library.kind(kind);
     }
     String name = instrument == null ? null : instrument.name();
-    Records records = store.records(library.limits(), clock, null);
+    Records records = store.records(name, false, library.limits(), clock, null);
     Opening opening = new Opening(records, null, name, kind, now(), library.limits(), List.of());
     Wish whole = new Wish(wish.procedure(), name, kind, wish.style(), wish.role(), wish.lesson());
     return new Beginning(library, whole, null, opening);
@@ -173,7 +174,7 @@ public record Sessions(
   /** As {@link #beginning(String)}, with the procedure's library, which was proven. */
   public Beginning beginning(String session, Library library) throws IOException {
     Event.Started was = started(session);
-    Records records = store.records(library.limits(), clock, null);
+    Records records = store.records(was.instrument(), true, library.limits(), clock, null);
     Opening opening =
         new Opening(records, session, was.instrument(), null, now(), library.limits(), List.of());
     String kind = was.kind() != null ? was.kind() : opening.neck().kind();
@@ -253,7 +254,13 @@ public record Sessions(
   /** What is on record now, and what the person said of it. */
   private Opening current(Beginning beginning) throws IOException {
     Opening opening = beginning.opening();
-    return opening.with(store.records(beginning.library().limits(), clock, opening.records()));
+    return opening.with(
+        store.records(
+            opening.instrument(),
+            opening.session() != null,
+            beginning.library().limits(),
+            clock,
+            opening.records()));
   }
 
   /** The start of a session with all that other records say, at the present time. */
@@ -272,7 +279,8 @@ public record Sessions(
     Instrument instrument = wish.instrument() == null ? null : store.instrument(wish.instrument());
     Opening opening = current(beginning);
     // Sessions without a name may be of several instruments.
-    List<List<Event>> told = instrument == null ? List.of() : opening.neck().told();
+    Neck neck = instrument == null ? Neck.UNKNOWN : opening.neck();
+    Neck.Older older = neck.older();
     return new Event.Started(
         now(),
         procedure.id(),
@@ -289,9 +297,11 @@ public record Sessions(
         opening.carried(),
         new OwnFolder(own).file(wish.procedure(), procedure.id()),
         by,
-        PastAnswers.of(told, beginning.library()),
+        PastAnswers.of(
+            older == null ? List.of() : older.told().known(), neck.told(), beginning.library()),
         wish.lesson(),
-        beginning.setsBack() ? opening.neck().worked() : null);
+        beginning.setsBack() ? opening.neck().worked() : null,
+        from == null ? opening.earlier() : from.started().earlier());
   }
 
   /**
@@ -336,7 +346,7 @@ public record Sessions(
     Event.Started was = (Event.Started) contents.events().get(0);
     held.keep(store.hold(was.instrument()));
     Opening opening = current(beginning);
-    List<Event.Past> elsewhere = opening.turnsBeside(was.past());
+    List<Event.Past> elsewhere = opening.turnsBeside(was);
     Engine engine = new Engine(beginning.library(), new BeliefAdvisor());
     Event.Resumed again = new Event.Resumed(now(), elsewhere, opening.carried(), by);
     try {

@@ -43,9 +43,11 @@ public final class Store {
   private static final int DRAWS = 100;
 
   private final Path folder;
+  private final SessionIndex index;
 
   private Store(Path folder) {
     this.folder = folder;
+    this.index = new SessionIndex(folder.resolve("sessions"));
   }
 
   public static Store at(Path folder) {
@@ -58,7 +60,8 @@ public final class Store {
    * @param kind id of the kind named at the start; null also where it was chosen later
    * @param last when its last event happened
    * @param ended how it ended, or null
-   * @param standing the state the instrument was left in, or null where it was broken off since
+   * @param standing the state the instrument was left in, when the session was left or discarded;
+   *     null where it was broken off since
    * @param waitingUntil when its present wait ends, or null
    * @param notice a sentence on what is wrong with the file, or null
    * @param damaged whether the session can't be resumed
@@ -68,6 +71,7 @@ public final class Store {
    * @param half the turn that was asked for and has no answer yet, or null
    * @param unread whether the rod was turned and the relief not read since
    * @param by who worked last, or null where that is not said
+   * @param rod what was done to the rod in it
    */
   public record Glance(
       String name,
@@ -86,7 +90,19 @@ public final class Store {
       @Nullable Instant discarded,
       @Nullable Turn half,
       boolean unread,
-      @Nullable String by) {
+      @Nullable String by,
+      Rod rod) {
+    /**
+     * What a session did to the rod.
+     *
+     * @param moves how often it was turned
+     * @param net where that left it; plus is tighter
+     * @param sure whether it is known how far
+     */
+    public record Rod(int moves, Turn net, boolean sure) {
+      public static final Rod NOT_TURNED = new Rod(0, Turn.NONE, true);
+    }
+
     /** One without a half-made turn, whose relief was read since the last, by nobody named. */
     public Glance(
         String name,
@@ -120,7 +136,8 @@ public final class Store {
           discarded,
           null,
           false,
-          null);
+          null,
+          Rod.NOT_TURNED);
     }
 
     /**
@@ -129,6 +146,31 @@ public final class Store {
      */
     public boolean unfinished() {
       return started != null && ended == null && discarded == null && !damaged;
+    }
+
+    /** The same under another name. */
+    Glance named(String other) {
+      return other.equals(name)
+          ? this
+          : new Glance(
+              other,
+              procedure,
+              instrument,
+              kind,
+              started,
+              last,
+              ended,
+              standing,
+              waitingUntil,
+              notice,
+              damaged,
+              turned,
+              relief,
+              discarded,
+              half,
+              unread,
+              by,
+              rod);
     }
 
     /** When the session ended or was discarded, or null. */
@@ -146,23 +188,27 @@ public final class Store {
   /** The instruments that could be read, by name, and a sentence for each file that could not. */
   public record InstrumentList(List<Instrument> instruments, List<String> notices) {}
 
-  /** Every session, the newest first; a file that can't be read has a notice and stands last. */
-  public List<Glance> sessions() throws IOException {
-    List<Glance> out = new ArrayList<>();
-    for (Path file : files("sessions", LogFormat.ENDING)) {
-      String name = Printable.of(stem(file, LogFormat.ENDING));
-      try {
-        out.add(Glances.of(name, Journal.read(file)));
-      } catch (IOException e) {
-        out.add(Glances.unreadable(name, "it can't be read: " + e.getMessage()));
-      }
+  /**
+   * What stands in the folder of the sessions.
+   *
+   * @param sessions the newest first
+   * @param notRead a line for everything that is no session: "not read: NAME, why"
+   */
+  public record Listing(List<Glance> sessions, List<String> notRead) {
+    public Listing {
+      sessions = List.copyOf(sessions);
+      notRead = List.copyOf(notRead);
     }
-    out.sort(
-        Comparator.comparing(
-                Glance::started, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
-            .thenComparing(Glance::name)
-            .reversed());
-    return List.copyOf(out);
+  }
+
+  /** Every session, and what stands beside them that is none. */
+  public Listing listing() throws IOException {
+    return Listings.of(index.entries());
+  }
+
+  /** Every session, the newest first. */
+  public List<Glance> sessions() throws IOException {
+    return listing().sessions();
   }
 
   /** Makes the journal of a new session, with its header on disk, under a new name. */
@@ -311,17 +357,28 @@ public final class Store {
   }
 
   /**
-   * What every session's file says, copies and files that can't be read included.
+   * What the sessions' files say that bears on an instrument, copies and files that can't be read
+   * included.
    *
+   * @param instrument its name, or null for one without, on which all of them bear
+   * @param each whether each of the instrument's own sessions is to be read, as for one that goes
+   *     on beside others
    * @param before what they said before, or null where they were not read yet
    */
-  Records records(Limits limits, Clock clock, @Nullable Records before) throws IOException {
-    return Records.in(folder.resolve("sessions"), limits, clock, before);
+  Records records(
+      @Nullable String instrument,
+      boolean each,
+      Limits limits,
+      Clock clock,
+      @Nullable Records before)
+      throws IOException {
+    Path sessions = folder.resolve("sessions");
+    return Records.in(sessions, index.entries(), instrument, each, limits, clock, before);
   }
 
   /** All sessions on record, as far as they can be read, by their necks. */
   public List<Neck> necks(Limits limits) throws IOException {
-    return records(limits, Clock.systemUTC(), null).necks();
+    return records(null, true, limits, Clock.systemUTC(), null).necks();
   }
 
   /**

@@ -119,7 +119,8 @@ class AsRecordedTest {
     play.give(new Answer.Wrote("3/16 in"));
     assertThat(play.step()).isEqualTo("key-fit");
     assertThat(
-            PastAnswers.of(List.of(play.events), Play.relief()).stream().map(Event.Known::answer))
+            PastAnswers.of(List.of(), List.of(play.events), Play.relief()).stream()
+                .map(Event.Known::answer))
         .contains("3/16 in");
   }
 

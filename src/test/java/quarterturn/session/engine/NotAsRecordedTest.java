@@ -48,7 +48,7 @@ class NotAsRecordedTest {
     assertThat(play.events.toString()).contains("why=on record: headstock");
     assertThat(play.events.toString()).contains("why=on record: single");
     // The next session knows it too.
-    List<Event.Known> then = PastAnswers.of(List.of(play.events), Play.relief());
+    List<Event.Known> then = PastAnswers.of(List.of(), List.of(play.events), Play.relief());
     assertThat(then.stream().filter(k -> k.what() == Recorded.ROD_PLACE).toList().get(0).answer())
         .isEqualTo("headstock");
   }

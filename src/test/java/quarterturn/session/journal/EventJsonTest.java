@@ -76,6 +76,7 @@ class EventJsonTest {
             "known",
             "lesson",
             "back",
+            "earlier",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);

@@ -19,7 +19,6 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 import quarterturn.session.engine.EngineQuestions;
-import quarterturn.session.journal.Journal;
 import quarterturn.unit.Turn;
 
 /** The waits of re-checks are our policy on common practice, no source. */
@@ -29,8 +28,7 @@ class DuesTest {
   private static final Set<String> KEPT = Set.of("practice-bass", "blue-guitar");
 
   private static Store.Glance glance(String name, Event... events) {
-    Journal.Header header = new Journal.Header(name, "relief", 3, "d1");
-    return Glances.of(name, new Journal.Contents(header, List.of(events), null, 0));
+    return Samples.glance(name, List.of(events));
   }
 
   private static Event ended(int minute, boolean handOver) {
@@ -146,7 +144,6 @@ class DuesTest {
 
   @Test
   void aSessionThatCannotBeGoneOnWithIsNotDue() {
-    assertThat(dues(0, Glances.unreadable("a-1", "it can't be read"))).isEmpty();
     assertThat(dues(0, glance("a-1"))).isEmpty();
   }
 

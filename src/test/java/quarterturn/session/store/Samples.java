@@ -25,6 +25,12 @@ public final class Samples {
     return Instant.parse("2027-03-01T09:00:00Z").plusSeconds(60L * minute);
   }
 
+  /** What listings have of a session's events. */
+  public static Store.Glance glance(String name, List<Event> events) {
+    Journal.Header header = new Journal.Header(name, "relief", 3, "d1");
+    return Glances.of(name, new Journal.Contents(header, events, null, 0));
+  }
+
   static Event.Started started(int minute, String instrument) {
     return new Event.Started(
         at(minute),
@@ -122,7 +128,8 @@ public final class Samples {
             "Ana",
             List.of(new Event.Known(at(-9), Recorded.ROD_PLACE, "headstock")),
             "2027-03-01-1-first-turn",
-            at(-60)),
+            at(-60),
+            new Event.Earlier(3, "1a2b", new Event.Summed(Turn.SIXTEENTH, 5, at(-90)))),
         new Event.Accepted(at(1), "tools", "sharp-ends", List.of("posture")),
         new Event.Told(at(2), "tools"),
         new Event.Chose(at(3), "rod-place", "headstock", null),

@@ -208,7 +208,7 @@ class StoreTest {
   }
 
   @Test
-  void theNewestStandsFirstAndTheUnreadableLast() throws IOException {
+  void theNewestStandsFirstAndTheUnreadableApart() throws IOException {
     String old = session(Samples.started(0, "b"));
     String newest = session(Samples.started(500, "b"));
     String middle = session(Samples.started(100, "b"));
@@ -216,13 +216,18 @@ class StoreTest {
     Files.writeString(sessions.resolve("alien.jsonl"), "{\"a\":1}\n");
     Files.writeString(sessions.resolve("notes.txt"), "mine\n");
     Files.createDirectory(sessions.resolve("folder.jsonl"));
-    List<Store.Glance> all = store.sessions();
-    assertThat(all.stream().map(Store.Glance::name).toList())
-        .containsExactly(newest, middle, old, "alien")
+    Store.Listing all = store.listing();
+    assertThat(all.sessions().stream().map(Store.Glance::name).toList())
+        .containsExactly(newest, middle, old)
         .inOrder();
-    assertThat(all.get(3).damaged()).isTrue();
-    assertThat(all.get(3).notice()).contains("does not begin like a session of quarterturn");
-    assertThat(all.get(0).notice()).isNull();
+    assertThat(all.notRead())
+        .containsExactly(
+            "not read: alien.jsonl, line 1 of alien.jsonl: the file does not begin like a session of"
+                + " quarterturn. Nothing in it can be used.",
+            "not read: folder.jsonl, it is no file",
+            "not read: notes.txt, it is no session")
+        .inOrder();
+    assertThat(all.sessions().get(0).notice()).isNull();
   }
 
   @Test
@@ -246,9 +251,10 @@ class StoreTest {
         Files.newByteChannel(huge, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
       channel.position(1L << 24).write(java.nio.ByteBuffer.wrap(new byte[1]));
     }
-    Store.Glance last = store.sessions().get(1);
-    assertThat(last.name()).isEqualTo("huge");
-    assertThat(last.notice()).contains("far too large");
+    assertThat(store.listing().notRead())
+        .containsExactly(
+            "not read: huge.jsonl, it can't be read: huge.jsonl is far too large to be one of ours,"
+                + " and was not read");
   }
 
   @Test

@@ -1,0 +1,86 @@
+package quarterturn.session.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Feel;
+import quarterturn.session.Carried;
+import quarterturn.session.Event;
+import quarterturn.session.journal.Journal;
+import quarterturn.session.journal.LogFormat;
+import quarterturn.unit.Printable;
+
+/**
+ * What was read of one member of the sessions' folder.
+ *
+ * @param file its name
+ * @param stamp what tells whether it has changed since; null where that is not known
+ * @param session the name in its first line; null where it does not begin as a session
+ * @param glance its data for listings; null where it does not begin as a session
+ * @param said whether it says something of other records
+ * @param stops whether it may hold a reason not to turn the rod in later sessions
+ * @param lesson id of the lesson that it is part of, or null
+ * @param why what is wrong with it, or null
+ */
+record IndexEntry(
+    String file,
+    @Nullable FileStamp stamp,
+    @Nullable String session,
+    Store.@Nullable Glance glance,
+    boolean said,
+    boolean stops,
+    @Nullable String lesson,
+    @Nullable String why) {
+
+  /** What a file holds. */
+  static IndexEntry read(Path path, @Nullable FileStamp stamp) {
+    String file = String.valueOf(path.getFileName());
+    if (stamp == null) {
+      return none(file, null, "it can't be reached");
+    } else if (stamp.sort() == FileStamp.Sort.OTHER) {
+      return none(file, stamp, "it is no file");
+    } else if (stamp.size() == 0) {
+      return none(file, stamp, "it is empty");
+    }
+    try {
+      return of(file, stamp, Journal.read(path));
+    } catch (IOException e) {
+      return none(file, null, "it can't be read: " + e.getMessage());
+    }
+  }
+
+  private static IndexEntry none(String file, @Nullable FileStamp stamp, String why) {
+    return new IndexEntry(file, stamp, null, null, false, false, null, why);
+  }
+
+  private static IndexEntry of(String file, FileStamp stamp, Journal.Contents contents) {
+    Journal.Header header = contents.header();
+    String notice = contents.notice();
+    if (header == null) {
+      return notice == null || !file.endsWith(LogFormat.ENDING)
+          ? none(file, stamp, "it is no session")
+          : none(file, stamp, notice);
+    }
+    List<Event> events = contents.events();
+    boolean said = false;
+    boolean stops = false;
+    for (Event event : events) {
+      Carried carried = Carried.of(event);
+      said |= carried != null && !carried.said().isEmpty();
+      stops |=
+          (carried != null && !carried.stops().isEmpty())
+              || (event instanceof Event.OnRod rod
+                  && rod.feel() != null
+                  && rod.feel() != Feel.SMOOTH)
+              || (event instanceof Event.Ended ended && ended.handOver());
+    }
+    String name = Printable.of(header.session());
+    String lesson =
+        !events.isEmpty() && events.get(0) instanceof Event.Started started
+            ? started.lesson()
+            : null;
+    Store.Glance glance = Glances.of(name, contents);
+    return new IndexEntry(file, stamp, name, glance, said, stops, lesson, notice);
+  }
+}

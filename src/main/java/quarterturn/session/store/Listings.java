@@ -1,0 +1,86 @@
+package quarterturn.session.store;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.Names;
+import quarterturn.session.journal.LogFormat;
+import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Printable;
+
+/** Tells sessions from what only stands beside them. */
+final class Listings {
+  private Listings() {}
+
+  /** Every session, the newest first, and a line for everything that is none. */
+  static Store.Listing of(List<IndexEntry> entries) {
+    Set<String> own = new HashSet<>();
+    for (IndexEntry entry : entries) {
+      if (entry.session() != null && entry.session().equals(stem(entry))) {
+        own.add(entry.session());
+      }
+    }
+    List<Store.Glance> sessions = new ArrayList<>();
+    List<String> notRead = new ArrayList<>();
+    for (IndexEntry entry : entries) {
+      String why = why(entry, own);
+      Store.Glance glance = entry.glance();
+      if (why == null && glance != null) {
+        sessions.add(glance.named(String.valueOf(stem(entry))));
+      } else if (entry.session() != null || !entry.file().startsWith(".")) {
+        notRead.add(
+            "not read: " + Printable.of(entry.file()) + ", " + Printable.of(String.valueOf(why)));
+      }
+    }
+    sessions.sort(
+        Comparator.comparing(
+                Store.Glance::started, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
+            .thenComparing(Store.Glance::name)
+            .reversed());
+    return new Store.Listing(sessions, notRead);
+  }
+
+  /**
+   * Why an entry is no session of its own, or null where it is one.
+   *
+   * @param own the names of the sessions that stand in files of their own names
+   */
+  private static @Nullable String why(IndexEntry entry, Set<String> own) {
+    String session = entry.session();
+    FileStamp stamp = entry.stamp();
+    if (session == null) {
+      return entry.why();
+    }
+    boolean link = stamp != null && stamp.sort() == FileStamp.Sort.LINK;
+    String stem = stem(entry);
+    if (link || (!session.equals(stem) && own.contains(session))) {
+      return (link ? "a link to session " : "a copy of session ") + session + "; its turns count";
+    }
+    return stem != null
+        ? null
+        : "it begins as session "
+            + session
+            + ", which is not here: name it "
+            + session
+            + LogFormat.ENDING
+            + "; its turns count";
+  }
+
+  /** The name that the session in a file goes by; null where the file's name can't be one. */
+  private static @Nullable String stem(IndexEntry entry) {
+    String file = entry.file();
+    if (!file.endsWith(LogFormat.ENDING)) {
+      return null;
+    }
+    String stem = file.substring(0, file.length() - LogFormat.ENDING.length());
+    try {
+      return Names.check("a session", stem).equals(stem) ? stem : null;
+    } catch (NotUnderstoodException e) {
+      return null;
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package quarterturn.session.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What stands in the sessions' folder, with what was read of it the last time. Only files that have
+ * changed since, by length, time or identity, are read again.
+ *
+ * <p>What was read is kept in a file beside the sessions. It says nothing that the sessions don't
+ * say: where it is missing or wrong all of them are read, and it is written anew. Where it can't be
+ * written nothing is lost but time.
+ */
+final class SessionIndex {
+  static final String FILE = ".index";
+  private static final String DRAFT = ".index.draft";
+
+  /** How many changed files are read anew each time rather than that the index is written. */
+  private static final int FEW = 8;
+
+  private final Path folder;
+  private @Nullable List<IndexEntry> known;
+
+  SessionIndex(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Everything in the folder that is not of the program's own making beside the sessions, by name;
+   * the same list again where nothing has changed.
+   */
+  List<IndexEntry> entries() throws IOException {
+    List<IndexEntry> before = known == null ? kept() : known;
+    Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
+    before.forEach(entry -> byName.put(entry.file(), entry));
+    List<IndexEntry> now = new ArrayList<>(before.size() + FEW);
+    int read = 0;
+    if (Files.isDirectory(folder)) {
+      try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+        for (Path path : all) {
+          String name = String.valueOf(path.getFileName());
+          if (!ours(name)) {
+            IndexEntry was = byName.get(name);
+            FileStamp stamp = stamp(path);
+            boolean same = was != null && stamp != null && stamp.equals(was.stamp());
+            read += same ? 0 : 1;
+            now.add(same ? was : IndexEntry.read(path, stamp));
+          }
+        }
+      }
+    }
+    int changes = read + before.size() - (now.size() - read);
+    if (known != null && changes == 0) {
+      return known;
+    }
+    now.sort(Comparator.comparing(IndexEntry::file));
+    known = List.copyOf(now);
+    if (changes > FEW) {
+      keep(known);
+    }
+    return known;
+  }
+
+  private static boolean ours(String name) {
+    return name.endsWith(".lock") || name.equals(FILE) || name.equals(DRAFT);
+  }
+
+  private static @Nullable FileStamp stamp(Path path) {
+    try {
+      return FileStamp.of(path);
+    } catch (IOException e) {
+      return null; // it went this moment, or is a link to nowhere
+    }
+  }
+
+  private List<IndexEntry> kept() {
+    try {
+      return IndexText.read(Files.readString(folder.resolve(FILE)));
+    } catch (IOException | IllegalArgumentException e) {
+      return List.of(); // missing or wrong: all is read again
+    }
+  }
+
+  private void keep(List<IndexEntry> entries) {
+    Path draft = folder.resolve(DRAFT);
+    try {
+      // Not forced: its sum tells whether all of it is there.
+      Files.writeString(draft, IndexText.of(entries), StandardCharsets.UTF_8);
+      Files.move(draft, folder.resolve(FILE), StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException e) {
+      // A folder that can't be written to is listed without it.
+    }
+  }
+}
