@@ -1,8 +1,11 @@
 package quarterturn.command;
 
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +25,7 @@ final class Complaint {
   private Complaint() {}
 
   /**
-   * An error, with what to do where it is the data folder that can't be written.
+   * An error, with what to do where it is a named folder that can't be written.
    *
    * @param where the folders of the command, or null
    */
@@ -31,11 +34,15 @@ final class Complaint {
     if (where == null || said.contains("--data")) {
       return said;
     }
-    boolean data =
-        e instanceof FileSystemException file
-            ? file.getFile() != null && where.keeps(file.getFile())
-            : said.startsWith("could not write to") && !where.inLesson();
-    return data ? said + "; choose another folder with --data" : said;
+    @Nullable String file = e instanceof FileSystemException of ? of.getFile() : null;
+    boolean record = said.startsWith("could not write to");
+    Path lesson = where.lesson();
+    if (lesson != null && (record || file != null && Where.within(lesson, file))) {
+      return "FOLDER: " + said + "; name another folder";
+    }
+    return file != null && where.keeps(file) || lesson == null && record
+        ? said + "; choose another folder with --data"
+        : said;
   }
 
   static String of(Exception e) {
@@ -50,6 +57,9 @@ final class Complaint {
         return where == null || reason.contains(where)
             ? clean(reason)
             : clean(where + ": " + reason);
+      }
+      if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
+        return clean(file.getFile()) + " is in the way: no folder can be there";
       }
       if (e instanceof NoSuchFileException) {
         return "there is no file " + clean(file.getFile());

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import quarterturn.command.place.Kept;
@@ -172,16 +173,30 @@ final class Where {
     return null;
   }
 
-  /** Whether sessions are kept in a lesson's folder. */
-  boolean inLesson() {
-    return spec.qualifiedName().contains(" lesson ");
+  /** The folder of a lesson that the command was given, or null. */
+  @Nullable Path lesson() {
+    for (PositionalParamSpec given : spec.positionalParameters()) {
+      if (given.paramLabel().equals("FOLDER") && given.getValue() instanceof Path folder) {
+        return folder;
+      }
+    }
+    return null;
   }
 
   /** Whether something is in the data folder. */
   boolean keeps(String file) {
     try {
-      return Path.of(file).toAbsolutePath().startsWith(dataFolder().toAbsolutePath());
-    } catch (NotUnderstoodException | InvalidPathException e) {
+      return within(dataFolder(), file);
+    } catch (NotUnderstoodException e) {
+      return false;
+    }
+  }
+
+  /** Whether something is in a folder, by its path. */
+  static boolean within(Path folder, String file) {
+    try {
+      return Path.of(file).toAbsolutePath().startsWith(folder.toAbsolutePath());
+    } catch (InvalidPathException e) {
       return false;
     }
   }

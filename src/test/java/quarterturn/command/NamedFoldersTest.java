@@ -17,6 +17,7 @@ import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quarterturn.lesson.InventedLesson;
 import quarterturn.session.store.UserFolders;
 
 /** Folders that options name, in any script, and where no folder is. */
@@ -117,6 +118,25 @@ class NamedFoldersTest {
       assertThat(ran.err()).endsWith("; choose another folder with --data\n");
       assertThat(ran.err().lines().toList()).hasSize(1);
     }
+  }
+
+  @Test
+  void whatIsInTheWayWithinOneIsSaidWithItsOption() throws Exception {
+    Path data = Files.createDirectory(folder.resolve("data"));
+    Files.createFile(data.resolve("instruments"));
+    String[] add = {"instrument", "add", "b", "--kind", "bass-34"};
+    refused(
+        run(Captured.at(data, add)),
+        data
+            + "/instruments is in the way: no folder can be there; choose another folder with"
+            + " --data");
+    Path lesson = Files.createDirectory(folder.resolve("lesson"));
+    InventedLesson.write(lesson);
+    Files.createDirectory(lesson.resolve(".new.jsonl.lock"));
+    Captured ran = run("lesson", "join", lesson.toString(), "--bench", "new", "--as", "Bo");
+    assertThat(ran.status()).isEqualTo(Cli.USAGE);
+    assertThat(ran.err()).startsWith("quarterturn: FOLDER: " + lesson + "/.new.jsonl.lock: ");
+    assertThat(ran.err()).endsWith("; name another folder\n");
   }
 
   /** Said once by each command until something is kept there, since it may be mistyped. */

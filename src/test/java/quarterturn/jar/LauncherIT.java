@@ -84,6 +84,16 @@ class LauncherIT {
                 + " or set JAVA_HOME\n");
   }
 
+  @Test
+  void aFolderThatIsGoneIsSaid() throws Exception {
+    withJar();
+    Ran ran = sh("mkdir gone; cd gone; rmdir ../gone; ../run log list 2>&1", Map.of());
+    assertThat(ran.status()).isEqualTo(2);
+    assertThat(ran.out())
+        .endsWith("quarterturn: the folder you are in is gone; change to another first\n");
+    assertThat(ran.out()).doesNotContain("VM");
+  }
+
   /** The jar by itself says what to set, and what is lost at the end of a pipe or a disk. */
   @Test
   @EnabledOnOs(OS.LINUX)
@@ -104,7 +114,11 @@ class LauncherIT {
     Ran lost =
         sh(
             java
-                + "(java check --schema; echo $? >status) | head -n 1; cat status;"
+                + "(java check --schema; echo $? >"
+                + folder
+                + "/status) | head -n 1; cat "
+                + folder
+                + "/status;"
                 + " java --version >/dev/full",
             Map.of("LC_ALL", "C.UTF-8"));
     assertThat(lost.out()).isEqualTo("{\n141\n");
