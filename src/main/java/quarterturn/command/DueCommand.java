@@ -60,14 +60,17 @@ final class DueCommand extends Placed {
   @Override
   public Integer call() throws IOException, UnreadableException {
     Instant now = clock.instant();
-    boolean file = shape != null && shape.ics != null && !shape.ics.equals(STANDARD_OUTPUT);
-    complainIf(force && !file, "--force is for --ics FILE; say which file.");
+    Export export = export();
+    complainIf(force && export == null, "--force is for --ics FILE; say which file.");
+    if (export != null) {
+      export.check();
+    }
     if (shape != null && shape.lines) {
       return print(states());
     }
     List<Due> dues = sessions().dues(now);
     if (shape != null && shape.ics != null) {
-      calendar(DueCalendar.toCome(dues, now), shape.ics);
+      calendar(DueCalendar.toCome(dues, now), export);
     } else if (shape != null && shape.json) {
       print(List.of(DueList.json(dues, now)));
     } else {
@@ -76,6 +79,14 @@ final class DueCommand extends Placed {
               dues, where.store().tickets(), now, new Dates(clock.getZone()), where.program()));
     }
     return 0;
+  }
+
+  /** The file for the calendar; null where none is named. */
+  private @Nullable Export export() {
+    String file = shape == null ? null : shape.ics;
+    return file == null || file.equals(STANDARD_OUTPUT)
+        ? null
+        : new Export("--ics", Path.of(file), force, where.kept());
   }
 
   /** The state of every unfinished session, the most pressing first. */
@@ -89,14 +100,7 @@ final class DueCommand extends Placed {
   }
 
   /** Writes the calendar's bytes unchanged, whatever encoding the terminal has. */
-  private void calendar(List<Due> toCome, String file) throws IOException {
-    Export export =
-        file.equals(STANDARD_OUTPUT)
-            ? null
-            : new Export("--ics", Path.of(file), force, where.kept());
-    if (export != null) {
-      export.check();
-    }
+  private void calendar(List<Due> toCome, @Nullable Export export) throws IOException {
     if (toCome.isEmpty()) {
       notice("nothing is still to come, so no calendar was written");
       return;

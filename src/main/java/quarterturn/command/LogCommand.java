@@ -110,6 +110,10 @@ final class LogCommand extends Timed implements Runnable {
     if (force && file == null) {
       throw new NotUnderstoodException("--force is for --out FILE; say which file");
     }
+    Export export = file == null ? null : new Export("--out", file, force, where.kept());
+    if (export != null) {
+      export.check();
+    }
     Journal.Contents contents = where.store().read(session);
     if (contents.events().isEmpty()) {
       throw new IOException("session " + session + " holds nothing yet, so it has no sheet");
@@ -130,8 +134,8 @@ final class LogCommand extends Timed implements Runnable {
             ? format.write(
                 RepairNote.TITLE, RepairNote.of(sheet, contents.events(), library, dates))
             : format.write(sheet, dates);
-    if (file != null) {
-      new Export("--out", file, force, where.kept()).write(text);
+    if (export != null) {
+      export.write(text);
     } else if (format == SheetFormat.TEXT) {
       out().print(text);
       out().flush();

@@ -22,7 +22,6 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.lesson.InventedLesson;
-import quarterturn.session.store.Store;
 import quarterturn.session.store.UserFolders;
 
 /** Where exports may be written, and what stands there afterwards. */
@@ -44,13 +43,7 @@ class ExportTargetsTest {
     InventedLesson.write(Files.createDirectories(folder.resolve("lesson")));
     Shop.of(folder.resolve("other"), "their-bass");
     mine = Files.writeString(folder.resolve("mine.txt"), "mine");
-    begun(shop);
-  }
-
-  private void begun(Shop shop) throws IOException {
-    assertThat(run(shop, "start", "relief", "--lines", "--instrument", "my-bass").status())
-        .isEqualTo(0);
-    session = Store.at(data).sessions().get(0).name();
+    session = shop.begun("my-bass");
   }
 
   private Captured run(Shop shop, String... args) {
@@ -122,6 +115,7 @@ class ExportTargetsTest {
     for (Path to : ways) {
       refused(export(to, "--force"), "--out", "belongs to what the program keeps");
     }
+    refused(export(ways.get(0)), "--out", "belongs to what the program keeps");
     String journal = ways.get(0).toString();
     refused(
         run(shop, "due", "--ics", journal, "--force"),

@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,6 +29,24 @@ import quarterturn.session.store.UserFolders;
 class LostOutputTest {
   private static final String FULL = "No space left on device";
   private static final String CLOSED = "Broken pipe";
+
+  private static final List<String> COMMANDS =
+      List.of(
+          "--help",
+          "log list",
+          "log export SESSION",
+          "log export SESSION --format html",
+          "instrument list",
+          "instrument edit my-bass --nut none",
+          "due",
+          "due --lines",
+          "check --schema",
+          "reckon --help",
+          "reckon frets --scale 34in --frets 20",
+          "rehearse --lines --auto",
+          "start relief --lines --instrument my-bass",
+          "settings",
+          "lesson sheets LESSON");
 
   @TempDir Path folder;
   private Path data = Path.of("unset");
@@ -55,12 +74,7 @@ class LostOutputTest {
   @BeforeEach
   void kept() throws Exception {
     data = folder.resolve("data");
-    lesson = folder.resolve("lesson");
-    Shop shop = Shop.of(data, "my-bass");
-    InventedLesson.write(Files.createDirectories(lesson));
-    assertThat(run(shop, OutputStream.nullOutputStream(), "start relief --lines").status())
-        .isEqualTo(0);
-    session = Store.at(data).sessions().get(0).name();
+    session = Shop.of(data, "my-bass").begun("my-bass");
   }
 
   private Captured run(Shop shop, OutputStream to, String typed) {
@@ -74,36 +88,22 @@ class LostOutputTest {
     return Captured.of(shop, folders, InputStream.nullInputStream(), to, args);
   }
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "--help",
-        "log list",
-        "log export SESSION",
-        "log export SESSION --format html",
-        "instrument list",
-        "instrument edit my-bass --nut none",
-        "due",
-        "due --lines",
-        "check --schema",
-        "reckon --help",
-        "reckon frets --scale 34in --frets 20",
-        "rehearse --lines --auto",
-        "start relief --lines --instrument my-bass",
-        "settings",
-        "lesson sheets LESSON",
-      })
-  void isOneLineAndAFailingStatusOrQuiet(String typed) {
+  @Test
+  void isOneLineAndAFailingStatusOrQuiet() throws Exception {
+    lesson = folder.resolve("lesson");
+    InventedLesson.write(Files.createDirectories(lesson));
     Shop shop = new Shop(data);
-    Captured full = run(shop, new Lost(0, FULL), typed);
-    assertWithMessage(full.err()).that(full.status()).isEqualTo(Cli.USAGE);
-    assertThat(full.err())
-        .isEqualTo(
-            "quarterturn: standard output can't be written to (No space left on device);"
-                + " make room there, or name another\n");
-    Captured closed = run(shop, new Lost(10, CLOSED), typed);
-    assertWithMessage(closed.err()).that(closed.status()).isEqualTo(Output.NOBODY_READS);
-    assertThat(closed.err()).isEmpty();
+    for (String typed : COMMANDS) {
+      Captured full = run(shop, new Lost(0, FULL), typed);
+      assertWithMessage(typed + full.err()).that(full.status()).isEqualTo(Cli.USAGE);
+      assertThat(full.err())
+          .isEqualTo(
+              "quarterturn: standard output can't be written to (No space left on device);"
+                  + " make room there, or name another\n");
+      Captured closed = run(shop, new Lost(10, CLOSED), typed);
+      assertWithMessage(typed + closed.err()).that(closed.status()).isEqualTo(Output.NOBODY_READS);
+      assertThat(closed.err()).isEmpty();
+    }
   }
 
   /** What was answered is kept, and the session is left in order. */

@@ -75,7 +75,7 @@ class LauncherIT {
     Ran jar = sh("./run --help", Map.of());
     assertThat(jar.status()).isEqualTo(2);
     assertThat(jar.err()).matches("quarterturn: quarterturn.jar is neither in .*\n");
-    withJar();
+    Files.createFile(bin.resolve("quarterturn.jar"));
     Ran java = sh("./run --help", Map.of("JAVA_HOME", "/nowhere"));
     assertThat(java.status()).isEqualTo(2);
     assertThat(java.err())
@@ -86,7 +86,6 @@ class LauncherIT {
 
   @Test
   void aFolderThatIsGoneIsSaid() throws Exception {
-    withJar();
     Ran ran = sh("mkdir gone; cd gone; rmdir ../gone; ../run log list 2>&1", Map.of());
     assertThat(ran.status()).isEqualTo(2);
     assertThat(ran.out())

@@ -45,16 +45,14 @@ class HostileExportsTest {
   /** Each with a mark before it or behind it, by which it is found. */
   private static final List<String> HOSTILE =
       List.of(
-          "=1+1" + MARK,
-          "+1" + MARK,
-          "-1+1" + MARK,
-          "@sum(1)" + MARK,
-          "\t=1" + MARK,
-          "\r=1" + MARK,
           MARK + "<script>alert(1)</script></td></style><img src=x onerror=alert(1)>\" onload=\"x",
           MARK + "\u001b[31m\u001b]0;t\u0007\u009b31m\u202eright\u2066left\u200b",
           MARK + "\r\nEND:VEVENT\r\n# heading\r\n| a | b |\n\u2028line\u2029part\u0085next",
           MARK + "`code` **bold** [a](http://example.invalid) ![b](x) \ud800\uffff\u0000");
+
+  /** What a table would reckon. */
+  private static final List<String> FORMULAS =
+      List.of("=1+1" + MARK, "+1" + MARK, "-1+1" + MARK, "@sum(1)" + MARK, "\t=1" + MARK);
 
   private interface Reader {
     void read(String text, String hostile) throws Exception;
@@ -91,7 +89,11 @@ class HostileExportsTest {
   }
 
   private static void check(Export export) throws Exception {
-    for (String hostile : HOSTILE) {
+    List<String> all = new ArrayList<>(HOSTILE);
+    if (export.name().endsWith("CSV")) {
+      all.addAll(FORMULAS);
+    }
+    for (String hostile : all) {
       List<String> texts = export.written().with(hostile);
       assertWithMessage("it is told").that(String.join("", texts)).contains(MARK);
       for (String text : texts) {
