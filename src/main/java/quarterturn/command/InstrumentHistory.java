@@ -2,7 +2,6 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -18,16 +17,17 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.kind.Aim;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.procedure.kind.Style;
-import quarterturn.report.Calibration;
 import quarterturn.report.HistoryReport;
 import quarterturn.report.ReadingHistory;
 import quarterturn.script.HistoryJson;
+import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Neck;
 import quarterturn.session.engine.Story;
 import quarterturn.session.store.Sessions;
+import quarterturn.session.store.SessionReadings;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
@@ -85,55 +85,26 @@ final class InstrumentHistory extends Placed {
     Store store = of.store();
     Instrument instrument = store.instrument(name);
     Kind kind = rules.kinds().get(instrument.kind());
-    Calibration came = Calibration.NONE;
-    Calibration all = Calibration.NONE;
-    List<Event.Past> turns = List.of();
-    List<Carried.Stop> stops = List.of();
-    for (Neck neck : store.necks(rules.limits())) {
-      Calibration one = calibration(neck, rules);
-      all = all.plus(one);
-      if (instrument.name().equals(neck.instrument())) {
-        came = one;
-        turns = neck.turns();
-        stops = neck.stops();
+    Neck neck = store.neck(instrument.name(), rules.limits(), of.clock());
+    List<Event.Past> turns = neck.turns();
+    Map<String, SessionReadings> sessions = store.readings(instrument.name());
+    for (Store.Glance glance : store.sessions()) {
+      if (glance.notice() != null && sessions.containsKey(glance.name())) {
+        notices.accept("session " + glance.name() + ": " + glance.notice());
       }
     }
-    ReadingHistory history =
-        ReadingHistory.of(instrument.name(), sessions(store, instrument.name(), notices), turns);
     Known known =
         kind == null
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
     return new Told(
-        stops,
+        neck.stops(),
         of.unfinished(instrument.name()),
-        history,
+        ReadingHistory.of(instrument.name(), sessions, turns),
         window(instrument, kind),
         known,
-        came,
-        all);
-  }
-
-  /** How often a neck did what was expected. */
-  private static Calibration calibration(Neck neck, Library rules) {
-    Kind kind = neck.kind() == null ? null : rules.kinds().get(neck.kind());
-    return kind == null
-        ? Calibration.NONE
-        : Calibration.of(neck.turns(), Known.of(kind.prior()), rules.limits());
-  }
-
-  private static Map<String, List<Event>> sessions(
-      Store store, String instrument, Consumer<String> notices) throws IOException {
-    Map<String, List<Event>> sessions = new LinkedHashMap<>();
-    for (Store.Glance glance : store.sessions()) {
-      if (instrument.equals(glance.instrument())) {
-        sessions.put(glance.name(), store.read(glance.name()).events());
-        if (glance.notice() != null) {
-          notices.accept("session " + glance.name() + ": " + glance.notice());
-        }
-      }
-    }
-    return sessions;
+        store.came(instrument.name()),
+        store.came(null));
   }
 
   /** An instrument's own window of relief, or the one its kind has for the player's style. */

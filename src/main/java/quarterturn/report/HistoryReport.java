@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
@@ -59,8 +60,20 @@ public final class HistoryReport {
       lines.addAll(Paragraph.wrap(NeckWords.of(known, history.moves()), TimePlot.COLUMNS, 0));
     }
     lines.add("");
-    lines.addAll(Paragraph.wrap(came.words(all), TimePlot.COLUMNS, 0));
+    lines.addAll(Paragraph.wrap(came(came, all), TimePlot.COLUMNS, 0));
     return lines;
+  }
+
+  private static String came(Calibration here, Calibration all) {
+    if (all.turns() == 0) {
+      return "How often the expected came true is not known yet: no turn was read before and after.";
+    }
+    return "What was expected came true "
+        + (here.turns() == 0 ? "" : here.share() + " on this neck, ")
+        + all.share()
+        + " on all necks here (nine in ten expected). It came true where the middle of the reading"
+        + " after a turn lay in the range expected before it; turns without both readings are left"
+        + " out, and those whose expected range is not on record.";
   }
 
   /** The unfinished sessions, as home and {@code due} tell of them, under a blank line. */

@@ -1,8 +1,10 @@
 package quarterturn.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Dates;
@@ -17,9 +19,9 @@ final class HistoryTable {
   private HistoryTable() {}
 
   static List<String> lines(ReadingHistory history, Dates dates) {
-    List<String> read = read(history);
+    Map<String, Map<String, ReadingHistory.Point>> read = read(history);
     List<String> header = new ArrayList<>(List.of("Date", "Session", "Found", "Left", "Rod"));
-    read.forEach(quantity -> header.add(quantity.equals("action") ? "Action" : "RH"));
+    read.keySet().forEach(quantity -> header.add(quantity.equals("action") ? "Action" : "RH"));
     List<List<String>> rows = new ArrayList<>();
     for (ReadingHistory.Visit visit : history.visits()) {
       List<String> row = new ArrayList<>();
@@ -28,31 +30,33 @@ final class HistoryTable {
       row.add(gap(visit.asFound()));
       row.add(gap(visit.asLeft()));
       row.add(visit.moves() == 0 ? "-" : net(visit));
-      read.forEach(
-          quantity -> row.add(read(history, visit, quantity).map(HistoryTable::value).orElse("-")));
+      for (Map<String, ReadingHistory.Point> last : read.values()) {
+        ReadingHistory.Point point = last.get(visit.session());
+        row.add(point == null ? "-" : value(point));
+      }
       rows.add(row);
     }
     return Table.lines(header, rows);
   }
 
-  private static Optional<ReadingHistory.Point> read(
-      ReadingHistory history, ReadingHistory.Visit visit, String quantity) {
-    return history.last(visit.session(), quantity);
-  }
-
   /** A sentence that explains the headings. */
   static String legend(ReadingHistory history) {
-    List<String> read = read(history);
+    Set<String> read = read(history).keySet();
     return "Found and Left: relief on the lowest string, mm. Rod: turns in all, plus is tighter."
         + (read.contains("action") ? " Action: at fret 12 on the lowest string, mm." : "")
         + (read.contains("humidity") ? " RH: relative humidity." : "");
   }
 
-  /** The words of the quantities that have a column and were read. */
-  private static List<String> read(ReadingHistory history) {
-    return MORE.stream()
-        .filter(q -> history.visits().stream().anyMatch(v -> read(history, v, q).isPresent()))
-        .toList();
+  /** The last readings of the quantities that have a column and were read, by their words. */
+  private static Map<String, Map<String, ReadingHistory.Point>> read(ReadingHistory history) {
+    Map<String, Map<String, ReadingHistory.Point>> read = new LinkedHashMap<>();
+    for (String quantity : MORE) {
+      Map<String, ReadingHistory.Point> last = history.last(quantity);
+      if (!last.isEmpty()) {
+        read.put(quantity, last);
+      }
+    }
+    return read;
   }
 
   /** A bracket without its unit: "0.30-0.35", "touches", "over 1.00". */

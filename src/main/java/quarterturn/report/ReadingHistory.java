@@ -3,13 +3,17 @@ package quarterturn.report;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
-import quarterturn.session.Corrections;
+import quarterturn.session.PastTurns;
+import quarterturn.session.store.SessionReadings;
 import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -99,45 +103,52 @@ public record ReadingHistory(
   }
 
   /** A rod turn; plus tightened. */
-  public record Move(Instant at, Turn turn) {}
-
-  /**
-   * The history from the events of an instrument's sessions.
-   *
-   * @param sessions events by the session's name
-   * @param turns every turn of its rod
-   */
-  public static ReadingHistory of(
-      String instrument, Map<String, List<Event>> sessions, List<Event.Past> turns) {
-    List<Visit> visits = new ArrayList<>();
-    List<Point> points = new ArrayList<>();
-    sessions.forEach(
-        (session, events) -> {
-          if (!events.isEmpty()) {
-            visits.add(visit(session, events));
-          }
-          for (Event event : Corrections.standing(events)) {
-            if (event instanceof Event.Read read) {
-              Point.of(session, read).ifPresent(points::add);
-            }
-          }
-        });
-    visits.sort(Comparator.comparing(Visit::began).thenComparing(Visit::session));
-    points.sort(Comparator.comparing(Point::at));
-    return new ReadingHistory(
-        instrument,
-        visits,
-        points,
-        turns.stream().map(turn -> new Move(turn.at(), turn.turn())).toList());
+  public record Move(Instant at, Turn turn) {
+    static Move of(Event.Past past) {
+      return new Move(past.at(), past.turn());
+    }
   }
 
-  private static Visit visit(String session, List<Event> events) {
-    Summary summary = Summary.of(events);
+  /**
+   * The history from an instrument's sessions.
+   *
+   * @param sessions what was read and turned, by the session's name
+   * @param known turns of its rod that are known from elsewhere, too
+   */
+  public static ReadingHistory of(
+      String instrument, Map<String, SessionReadings> sessions, List<Event.Past> known) {
+    List<Visit> visits = new ArrayList<>();
+    List<Point> points = new ArrayList<>();
+    List<Move> moves = new ArrayList<>();
+    Set<Instant> reported = new HashSet<>();
+    sessions.forEach(
+        (session, readings) -> {
+          visits.add(visit(session, readings));
+          for (Event event : readings.events()) {
+            if (event instanceof Event.Read read) {
+              Point.of(session, read).ifPresent(points::add);
+            } else {
+              reported.add(event.at());
+            }
+          }
+          PastTurns.of(readings.events()).forEach(turn -> moves.add(Move.of(turn)));
+        });
+    known.stream()
+        .filter(turn -> !reported.contains(turn.at()))
+        .forEach(turn -> moves.add(Move.of(turn)));
+    visits.sort(Comparator.comparing(Visit::began).thenComparing(Visit::session));
+    points.sort(Comparator.comparing(Point::at));
+    moves.sort(Comparator.comparing(Move::at));
+    return new ReadingHistory(instrument, visits, points, moves);
+  }
+
+  private static Visit visit(String session, SessionReadings readings) {
+    Summary summary = Summary.of(readings.events());
     Event.Read found = summary.asFound().get(Which.LOWEST);
     Event.Read left = summary.asLeft().get(Which.LOWEST);
     return new Visit(
         session,
-        events.get(0).at(),
+        readings.began(),
         found == null ? null : found.bracket(),
         left == null ? null : left.bracket(),
         summary.net(),
@@ -145,12 +156,16 @@ public record ReadingHistory(
         summary.sure());
   }
 
-  /** A session's last comparable reading of a quantity, on the lowest string or on none. */
-  Optional<Point> last(String session, String quantity) {
-    return points.stream()
-        .filter(p -> p.session().equals(session) && p.quantity().equals(quantity) && p.lowest())
-        .filter(Point::compared)
-        .reduce((before, after) -> after);
+  /**
+   * The last comparable reading of a quantity in each session, on the lowest string or on none, by
+   * the session's name.
+   */
+  Map<String, Point> last(String quantity) {
+    Map<String, Point> last = new HashMap<>();
+    points.stream()
+        .filter(point -> point.quantity().equals(quantity) && point.lowest() && point.compared())
+        .forEach(point -> last.put(point.session(), point));
+    return last;
   }
 
   /** The words of the quantities read, relief first, then in the order they were first read. */

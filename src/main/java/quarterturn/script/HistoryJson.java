@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.Known;
-import quarterturn.report.Calibration;
 import quarterturn.report.ReadingHistory;
+import quarterturn.session.Calibration;
 import quarterturn.unit.Bracket;
 
 /**

@@ -482,11 +482,15 @@ public sealed interface Event {
    *
    * @param turn the amount, plus tightens
    * @param freed how far the nut is first turned back and to its mark again, or null
+   * @param expected the relief that was expected after it, nine times in ten; no low bound where
+   *     the string may touch; null where none could be expected, and in older records
    */
-  record Offered(Instant at, String step, Turn turn, @Nullable Turn freed) implements Kept, Still {
+  record Offered(
+      Instant at, String step, Turn turn, @Nullable Turn freed, @Nullable Bracket expected)
+      implements Kept, Still {
     /** A turn of a nut that is not freed first. */
     public Offered(Instant at, String step, Turn turn) {
-      this(at, step, turn, null);
+      this(at, step, turn, null, null);
     }
 
     @Override

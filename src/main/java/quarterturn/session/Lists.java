@@ -1,7 +1,5 @@
 package quarterturn.session;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -9,15 +7,13 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
-/** Copies of lists, sets and maps with one element more, and a search in lists. */
+/** Lists, sets and maps with one element more, and a search in lists. */
 public final class Lists {
   private Lists() {}
 
-  /** A copy of the list with a value at its end. */
+  /** A list that never changes: this one with a value at its end. */
   public static <T> List<T> with(List<T> list, T value) {
-    List<T> more = new ArrayList<>(list);
-    more.add(value);
-    return List.copyOf(more);
+    return Grown.with(list, value);
   }
 
   /** A copy of the set with some values. */
@@ -27,11 +23,11 @@ public final class Lists {
     return Set.copyOf(more);
   }
 
-  /** A copy of the map with a value under a key, instead of any value under it before. */
+  /**
+   * A map that never changes: this one with a value under a key, instead of any value before it.
+   */
   public static <K, V> Map<K, V> with(Map<K, V> map, K key, V value) {
-    Map<K, V> more = new HashMap<>(map);
-    more.put(key, value);
-    return Map.copyOf(more);
+    return Layered.with(map, key, value);
   }
 
   /** The last element of a list that fits, or null. */

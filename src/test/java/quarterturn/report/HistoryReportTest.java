@@ -15,7 +15,9 @@ import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.ShippedRules;
 import quarterturn.session.Carried;
+import quarterturn.session.Calibration;
 import quarterturn.session.Event;
+import quarterturn.session.store.SessionReadings;
 import quarterturn.session.engine.Story;
 import quarterturn.unit.Turn;
 
@@ -54,8 +56,12 @@ class HistoryReportTest {
 
   @Test
   void oneShortSessionWithoutAWindow() throws IOException {
-    Map<String, List<Event>> one =
-        Map.of("a-1", Told.everything(), "b-2", List.of(Told.started("Demo bass")));
+    Map<String, SessionReadings> one =
+        Map.of(
+            "a-1",
+            SessionReadings.of(Told.everything()),
+            "b-2",
+            SessionReadings.of(List.of(Told.started("Demo bass"))));
     List<Event.Past> turns =
         List.of(
             new Event.Past(Told.minute(10), Turn.EIGHTH.opposite(), null, null),
@@ -138,5 +144,23 @@ class HistoryReportTest {
         .isEqualTo(
             "The rod was never turned, so how this neck answers is not known yet. What to expect"
                 + " of a quarter turn: about 0.22 mm, nine times in ten between 0.10 and 0.50 mm.");
+  }
+
+  @Test
+  void howOftenTheExpectedCameTrueIsSaidOfBoth() throws IOException {
+    assertThat(report(Storied.history(), WINDOW).replaceAll("\\s+", " "))
+        .contains(
+            "came true 7 times of 8 on this neck, 41 times of 46 on all necks here (nine in ten"
+                + " expected)");
+    assertThat(came(Calibration.NONE, new Calibration(1, 2))).contains("came true 1 time of 2 on all");
+    assertThat(came(Calibration.NONE, Calibration.NONE)).contains("not known yet");
+  }
+
+  private static String came(Calibration here, Calibration all) {
+    return String.join(
+            " ",
+            HistoryReport.lines(
+                Storied.history(), List.of(), WINDOW, null, here, all, Told.DATES))
+        .replaceAll("\\s+", " ");
   }
 }

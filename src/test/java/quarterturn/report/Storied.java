@@ -10,6 +10,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.store.SessionReadings;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
@@ -103,7 +104,9 @@ final class Storied {
   }
 
   static ReadingHistory history() {
-    return ReadingHistory.of("demo", sessions(), turns());
+    Map<String, SessionReadings> readings = new LinkedHashMap<>();
+    sessions().forEach((name, events) -> readings.put(name, SessionReadings.of(events)));
+    return ReadingHistory.of("demo", readings, turns());
   }
 
   /** This story with readings of a quantity in millimetres on two strings. */

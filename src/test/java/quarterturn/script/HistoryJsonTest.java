@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
-import quarterturn.report.Calibration;
+import quarterturn.session.Calibration;
 import quarterturn.report.ReadingHistory;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;

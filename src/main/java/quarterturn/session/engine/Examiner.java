@@ -231,10 +231,13 @@ final class Examiner {
         measure.quantity() == Quantity.RELIEF && measure.which() == Which.LOWEST
             ? state.history().farFrom(bracket)
             : null;
+    if (expected == null) {
+      return null;
+    }
     Event last =
         Lists.last(
             state.log(), event -> event instanceof Event.Doubted || event instanceof Event.OnRod);
-    return expected == null || last instanceof Event.Doubted
+    return last instanceof Event.Doubted
         ? null
         : bracket
             + " is far from what this turn should do ("

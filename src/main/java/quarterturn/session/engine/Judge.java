@@ -24,6 +24,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.session.Place;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
@@ -197,16 +198,17 @@ record Judge(
    * there are no two, or the rod was turned between them.
    */
   private double repeating() {
-    List<Reading> relief = state.history().readings().stream().filter(Reading::relief).toList();
-    Reading last = relief.isEmpty() ? null : relief.get(relief.size() - 1);
-    for (int i = relief.size() - 2; i >= 0; i--) {
-      Reading before = relief.get(i);
-      if (last != null && before.read().which() == last.read().which()) {
-        boolean turned = before.turnsBefore() != last.turnsBefore();
-        return turned ? Double.POSITIVE_INFINITY : apart(before, last);
-      }
-    }
-    return Double.POSITIVE_INFINITY;
+    List<Reading> relief = state.history().readings().of(Quantity.RELIEF);
+    Reading last = Lists.last(relief, Reading::relief);
+    Reading before =
+        last == null
+            ? null
+            : Lists.last(
+                relief,
+                one -> one != last && one.relief() && one.read().which() == last.read().which());
+    return last == null || before == null || before.turnsBefore() != last.turnsBefore()
+        ? Double.POSITIVE_INFINITY
+        : apart(before, last);
   }
 
   /**

@@ -27,6 +27,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Prompt;
 import quarterturn.session.PromptText;
 import quarterturn.session.Stage;
+import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** Finds what comes next for a state: a prompt to show, or an event to record first. */
@@ -313,7 +314,10 @@ final class Prompter {
     if (state.pending().open() == null) {
       if (ruling instanceof Guard.Ruling.Turns turns) {
         Turn asked = turns.advice().turn();
-        return record(new Event.Offered(now, step.id(), asked, state.history().freed(asked)));
+        Prompt.Expected range = walk.expected(state, asked);
+        Bracket expected = range == null ? null : new Bracket(range.lowMm(), range.highMm());
+        Turn freed = state.history().freed(asked);
+        return record(new Event.Offered(now, step.id(), asked, freed, expected));
       }
       String why = "A turn came up without a fresh reading. Nothing more is turned.";
       return record(new Event.Ended(now, step.id(), true, "procedure-fault", why));

@@ -35,7 +35,7 @@ import quarterturn.unit.Turn;
 record SessionHistory(
     Limits limits,
     OtherSessions others,
-    List<Reading> readings,
+    Readings readings,
     List<TurnMade> turns,
     List<Changed> changes,
     Map<String, Integer> given,
@@ -54,12 +54,12 @@ record SessionHistory(
   static SessionHistory of(Event.Started started, Limits limits) {
     OtherSessions others = OtherSessions.of(started);
     return new SessionHistory(
-        limits, others, List.of(), List.of(), List.of(), Map.of(), null, null, 0);
+        limits, others, Readings.NONE, List.of(), List.of(), Map.of(), null, null, 0);
   }
 
   SessionHistory read(Event.Read read, boolean counts) {
     Reading reading = new Reading(read, counts, turns.size(), changes.size());
-    List<Reading> now = Lists.with(readings, reading);
+    Readings now = readings.and(reading);
     return new SessionHistory(limits, others, now, turns, changes, given, tuned, lifted, spoiled);
   }
 
@@ -202,12 +202,12 @@ record SessionHistory(
 
   /** The last relief reading on a string, whether it counts or not, or null. */
   @Nullable Reading last(Which which) {
-    return Lists.last(readings, r -> r.relief() && r.read().which() == which);
+    return Lists.last(readings.on(Quantity.RELIEF, which), Reading::relief);
   }
 
   /** The last reading of a quantity, or null. */
   @Nullable Reading last(Quantity quantity) {
-    return Lists.last(readings, r -> r.read().quantity() == quantity);
+    return Lists.last(readings.of(quantity), r -> true);
   }
 
   /**
@@ -236,15 +236,26 @@ record SessionHistory(
 
   /** The last counting relief reading taken after {@code turns} turns, or null. */
   private @Nullable Bracket at(int turns) {
-    Reading last =
-        Lists.last(
-            readings,
-            r ->
-                r.relief()
-                    && r.read().which() == Which.LOWEST
-                    && r.counts()
-                    && r.turnsBefore() == turns);
+    List<Reading> lowest = readings.on(Quantity.RELIEF, Which.LOWEST);
+    int from = firstAfter(lowest, turns - 1);
+    List<Reading> then = lowest.subList(from, firstAfter(lowest, turns));
+    Reading last = Lists.last(then, r -> r.relief() && r.counts());
     return last == null ? null : last.read().bracket();
+  }
+
+  /** Index of the first reading that was taken after more than {@code turns} turns. */
+  private static int firstAfter(List<Reading> readings, int turns) {
+    int low = 0;
+    int high = readings.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (readings.get(middle).turnsBefore() > turns) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
   }
 
   /**

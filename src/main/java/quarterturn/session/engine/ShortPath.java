@@ -221,17 +221,19 @@ record ShortPath(Walk walk) {
    * strings had stood for so long; else null. The first reading on a string says so.
    */
   Step.@Nullable Wait unwaited(State state) {
+    boolean said =
+        state.history().readings().stream()
+            .anyMatch(one -> one.counts() && one.read().quantity().onString());
+    if (said) {
+      return null;
+    }
     Event last =
         Lists.last(
             state.log(),
             event ->
                 (event instanceof Event.Read read && read.quantity().onString())
                     || (event instanceof Event.Passed passed && settling(state, passed) != null));
-    Step.Wait wait = last instanceof Event.Passed passed ? settling(state, passed) : null;
-    boolean said =
-        state.history().readings().stream()
-            .anyMatch(one -> one.counts() && one.read().quantity().onString());
-    return said ? null : wait;
+    return last instanceof Event.Passed passed ? settling(state, passed) : null;
   }
 
   private Step.@Nullable Wait settling(State state, Event.Passed passed) {

@@ -157,16 +157,19 @@ final class Stages {
         }
       }
     }
-    for (Reading reading : state.history().readings()) {
-      Event.Read read = reading.read();
-      boolean counts = read.quantity() == quantity && reading.counts() && !read.missing();
-      if (counts) {
-        String string = read.string() == null ? "" : read.string();
-        List<Changed> since = state.history().changesSince(reading.changesBefore(), read.string());
-        found.remove(string);
-        found.put(string, new Held(string, read.at(), read.bracket(), read.value(), since, null));
-      }
-    }
+    state
+        .history()
+        .readings()
+        .counting(quantity)
+        .forEach(
+            (string, reading) -> {
+              Event.Read read = reading.read();
+              List<Changed> since =
+                  state.history().changesSince(reading.changesBefore(), read.string());
+              found.remove(string);
+              found.put(
+                  string, new Held(string, read.at(), read.bracket(), read.value(), since, null));
+            });
     return found;
   }
 
@@ -194,9 +197,9 @@ final class Stages {
     for (Event.Before air : state.started().before()) {
       then = air.quantity() == Quantity.HUMIDITY ? air.value() : then;
     }
-    for (Reading reading : state.history().readings()) {
+    for (Reading reading : state.history().readings().of(Quantity.HUMIDITY)) {
       Event.Read air = reading.read();
-      if (air.quantity() == Quantity.HUMIDITY && air.value() != null) {
+      if (air.value() != null) {
         if (!air.at().isAfter(read)) {
           then = air.value();
         } else if (then != null && Math.abs(air.value() - then) > climate.points()) {

@@ -41,20 +41,6 @@ public final class Story {
     return story.told(limits);
   }
 
-  /**
-   * The story of an instrument's turns up to the reading before the last of them.
-   *
-   * @param past the turns, oldest first, the last with a reading before it
-   */
-  public static List<Seen> beforeLast(List<Event.Past> past, Limits limits) {
-    List<Seen> story = of(past, limits);
-    int last = story.size() - 1;
-    while (!(story.get(last) instanceof Seen.Turned)) {
-      last--;
-    }
-    return story.subList(0, last);
-  }
-
   static List<Seen> of(State state, Limits limits) {
     Story story = new Story();
     story.others(state.history().others().all());

@@ -1,6 +1,7 @@
 package quarterturn.session.engine;
 
 import java.time.Instant;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.EvenBow;
 import quarterturn.craft.Window;
@@ -26,24 +27,23 @@ final class Values {
    * @param string the note of the string, or null for any string
    */
   static Event.@Nullable Read last(State state, Quantity quantity, @Nullable String string) {
-    Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
+    Reading last = lastReading(state, quantity, string);
     return last == null ? null : last.read();
   }
 
   /** The first reading of a quantity on a string in this session, or null. */
   static Event.@Nullable Read first(State state, Quantity quantity, String string) {
-    return state.history().readings().stream()
-        .filter(reading -> of(reading, quantity, string))
+    return state.history().readings().on(quantity, string).stream()
         .map(Reading::read)
+        .filter(read -> !read.missing())
         .findFirst()
         .orElse(null);
   }
 
-  private static boolean of(Reading reading, Quantity quantity, @Nullable String string) {
-    Event.Read read = reading.read();
-    return read.quantity() == quantity
-        && (string == null || string.equals(read.string()))
-        && !read.missing();
+  private static @Nullable Reading lastReading(
+      State state, Quantity quantity, @Nullable String string) {
+    List<Reading> readings = state.history().readings().on(quantity, string);
+    return Lists.last(readings, reading -> !reading.read().missing());
   }
 
   /**
@@ -82,7 +82,7 @@ final class Values {
   /** The last reading on a string, if nothing has spoiled it; else null. */
   private static Event.@Nullable Read valid(
       State state, Results results, Quantity quantity, String string) {
-    Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
+    Reading last = lastReading(state, quantity, string);
     if (last == null) {
       return null;
     }
@@ -103,7 +103,7 @@ final class Values {
    * alone.
    */
   static boolean kept(State state, Results results, Quantity quantity, String string) {
-    Reading last = Lists.last(state.history().readings(), r -> of(r, quantity, string));
+    Reading last = lastReading(state, quantity, string);
     return last != null
         && valid(state, results, quantity, string) != null
         && state.history().changesSince(last.changesBefore()).stream()

@@ -77,7 +77,7 @@ final class EventJson {
             "read",
             Event.Read.class,
             "at step quantity which? string? held read-at gauge-step mm? value?")
-        .kind("offered", Event.Offered.class, "at step turn freed?")
+        .kind("offered", Event.Offered.class, "at step turn freed? expected?")
         .kind("undo-asked", Event.UndoAsked.class, "at step")
         .kind("turned", Event.Turned.class, "at step turn feel")
         .kind("recalled", Event.Recalled.class, "at step turn sure feel?")

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Objects;
 import java.util.zip.CRC32;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A file open for appending in one process at a time. What was appended is on disk, all or none.
@@ -27,6 +28,9 @@ public final class ForcedFile implements Closeable {
   private final CRC32 sum = new CRC32();
   private long end;
   private boolean torn;
+
+  /** How the last look at the file found it whole; null where all of it has to be read again. */
+  private @Nullable FileStamp left;
 
   /**
    * A file from its parts, to which nothing may be appended before {@link #keep} was called; tests
@@ -147,19 +151,30 @@ public final class ForcedFile implements Closeable {
   }
 
   private void appended(byte[] bytes) throws IOException {
-    stands();
+    FileStamp found = stands();
+    if (end + bytes.length > MOST_BYTES) {
+      throw new IOException(name(file) + " would grow too large; nothing was recorded");
+    }
     if (torn) {
       cutBack();
+      found = stands();
     }
-    if (Files.size(file) != end || read().getValue() != sum.getValue()) {
+    if (found.size() != end || !(found.equals(left) || allStands())) {
       throw new Swapped("was changed by another program");
     }
     try {
+      left = null;
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {
         channel.write(buffer, end + buffer.position());
       }
+      // Before it is forced, which takes long: what is done to it meanwhile shows at the next line.
+      found = stands();
+      // Its length too: Java promises that with metadata only, POSIX (synchronized I/O data
+      // integrity) and fdatasync(2) without as well, and for a longer file it takes as long.
       channel.force(true);
+    } catch (Swapped e) {
+      throw e;
     } catch (IOException e) {
       torn = true;
       try {
@@ -174,28 +189,36 @@ public final class ForcedFile implements Closeable {
     }
     end += bytes.length;
     sum.update(bytes);
-    stands();
-    if (Files.size(file) != end) {
+    if (found.size() != end) {
       throw new Swapped("was swapped for another file");
     }
+    left = found.exact() ? found : null;
   }
 
-  private void stands() throws IOException {
-    if (!Files.isDirectory(folder(file))) {
-      throw new Swapped("was lost: its folder was moved or deleted");
-    } else if (!Files.exists(file)) {
-      throw new Swapped(GONE);
-    } else if (Files.isDirectory(file)) {
+  private FileStamp stands() throws IOException {
+    FileStamp found;
+    try {
+      found = FileStamp.of(file);
+    } catch (IOException e) {
+      if (!Files.isDirectory(folder(file))) {
+        throw new Swapped("was lost: its folder was moved or deleted");
+      } else if (!Files.exists(file)) {
+        throw new Swapped(GONE);
+      }
+      throw e;
+    }
+    if (found.folder()) {
       throw new Swapped("was swapped for a folder");
-    } else if (!identity.same(FileIdentity.of(file))) {
+    } else if (!identity.same(found.identity())) {
       throw new Swapped("was swapped for another file");
     }
+    return found;
   }
 
-  private CRC32 read() throws IOException {
+  private boolean allStands() throws IOException {
     CRC32 found = new CRC32();
     found.update(bytes(file));
-    return found;
+    return found.getValue() == sum.getValue();
   }
 
   private void cutBack() throws IOException {

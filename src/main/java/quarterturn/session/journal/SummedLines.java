@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.zip.CRC32;
-import quarterturn.unit.Printable;
 
 /**
  * The lines of an append-only file, each a JSON object with a checksum.
@@ -40,8 +39,8 @@ public final class SummedLines {
    * @param before the sum of the line before it; empty for the first
    */
   static Line line(ObjectNode object, String before) {
-    String text = object.toString();
-    String body = shown(text.substring(0, text.length() - 1));
+    String text = JsonText.of(object);
+    String body = text.substring(0, text.length() - 1);
     byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
     String sum = sum(before, bytes, bytes.length);
     return new Line(body + SUM + sum + "\"}\n", sum);
@@ -113,23 +112,6 @@ public final class SummedLines {
       throw new NotAnEventException(
           "it does not agree with its sum: something changed it, or the line before");
     }
-  }
-
-  /** JSON in which unprintable characters are escaped, so that a file can be shown as it is. */
-  private static String shown(String json) {
-    StringBuilder out = new StringBuilder(json.length());
-    json.codePoints()
-        .forEach(
-            c -> {
-              if (Printable.shown(c)) {
-                out.appendCodePoint(c);
-              } else {
-                for (char unit : Character.toChars(c)) {
-                  out.append("\\u").append(HexFormat.of().toHexDigits(unit));
-                }
-              }
-            });
-    return out.toString();
   }
 
   private static String sum(String before, byte[] bytes, int length) {

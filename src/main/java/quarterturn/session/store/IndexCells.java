@@ -52,9 +52,21 @@ final class IndexCells {
           : text(at.getEpochSecond() + (at.getNano() == 0 ? "" : "." + at.getNano()));
     }
 
+    Out stamp(FileStamp stamp) {
+      return text(stamp.sort().name())
+          .number(stamp.size())
+          .number(stamp.modified())
+          .text(stamp.key());
+    }
+
     void end() {
       line.setCharAt(line.length() - 1, '\n');
     }
+  }
+
+  /** Whether the line has more cells. */
+  boolean more() {
+    return at <= line.length();
   }
 
   /**
@@ -109,6 +121,14 @@ final class IndexCells {
         ? Instant.ofEpochSecond(Long.parseLong(text))
         : Instant.ofEpochSecond(
             Long.parseLong(text.substring(0, dot)), Long.parseLong(text.substring(dot + 1)));
+  }
+
+  FileStamp stamp() {
+    FileStamp.Sort sort = FileStamp.Sort.valueOf(some());
+    long size = whole();
+    long modified = whole();
+    String key = text();
+    return new FileStamp(sort, size, modified, key == null ? "" : key);
   }
 
   double number() {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
@@ -21,6 +22,7 @@ import quarterturn.unit.Printable;
  * @param said whether it says something of other records
  * @param stops whether it may hold a reason not to turn the rod in later sessions
  * @param lesson id of the lesson that it is part of, or null
+ * @param came how often its turns did what was expected
  * @param why what is wrong with it, or null
  */
 record IndexEntry(
@@ -31,6 +33,7 @@ record IndexEntry(
     boolean said,
     boolean stops,
     @Nullable String lesson,
+    Calibration came,
     @Nullable String why) {
 
   /** What a file holds. */
@@ -51,7 +54,7 @@ record IndexEntry(
   }
 
   private static IndexEntry none(String file, @Nullable FileStamp stamp, String why) {
-    return new IndexEntry(file, stamp, null, null, false, false, null, why);
+    return new IndexEntry(file, stamp, null, null, false, false, null, Calibration.NONE, why);
   }
 
   private static IndexEntry of(String file, FileStamp stamp, Journal.Contents contents) {
@@ -81,6 +84,6 @@ record IndexEntry(
             ? started.lesson()
             : null;
     Store.Glance glance = Glances.of(name, contents);
-    return new IndexEntry(file, stamp, name, glance, said, stops, lesson, notice);
+    return new IndexEntry(file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
   }
 }

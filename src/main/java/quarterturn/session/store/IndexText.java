@@ -1,24 +1,19 @@
 package quarterturn.session.store;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.Calibration;
 import quarterturn.session.Event;
 import quarterturn.unit.Turn;
 
-/**
- * The index as text: a first line with its format and the sum of all that follows, then a line for
- * each entry.
- */
+/** The lines of the index, one for each entry. */
 final class IndexText {
-  private static final String FORMAT = "quarterturn index 1 ";
   private static final int LENGTH = 320;
 
   private IndexText() {}
 
-  static String of(List<IndexEntry> entries) {
+  static StringBuilder of(List<IndexEntry> entries) {
     StringBuilder body = new StringBuilder(entries.size() * LENGTH);
     for (IndexEntry entry : entries) {
       FileStamp stamp = entry.stamp();
@@ -26,48 +21,26 @@ final class IndexText {
         write(new IndexCells.Out(body), entry, stamp);
       }
     }
-    String text = body.toString();
-    return FORMAT + sum(text) + "\n" + text;
+    return body;
   }
 
-  /**
-   * The entries of a text.
-   *
-   * @throws IllegalArgumentException where it is no whole index, or one of another format
-   */
-  static List<IndexEntry> read(String text) {
-    int at = text.indexOf('\n') + 1;
-    String body = text.substring(at);
-    if (!text.startsWith(FORMAT) || !text.startsWith(sum(body) + "\n", FORMAT.length())) {
-      throw new IllegalArgumentException("it is no index, or not all of one");
-    }
-    List<IndexEntry> entries = new ArrayList<>(body.length() / LENGTH + 1);
-    int from = 0;
-    int end = body.indexOf('\n');
-    while (end >= 0) {
-      entries.add(entry(new IndexCells(body.substring(from, end))));
-      from = end + 1;
-      end = body.indexOf('\n', from);
+  static List<IndexEntry> read(List<String> lines) {
+    List<IndexEntry> entries = new ArrayList<>(lines.size());
+    for (String line : lines) {
+      entries.add(entry(new IndexCells(line)));
     }
     return entries;
   }
 
-  private static String sum(String text) {
-    CRC32 crc = new CRC32();
-    crc.update(text.getBytes(StandardCharsets.UTF_8));
-    return Long.toHexString(crc.getValue());
-  }
-
   private static void write(IndexCells.Out out, IndexEntry entry, FileStamp stamp) {
     out.text(entry.file())
-        .text(stamp.sort().name())
-        .number(stamp.size())
-        .number(stamp.modified())
-        .text(stamp.key())
+        .stamp(stamp)
         .text(entry.session())
         .yes(entry.said())
         .yes(entry.stops())
         .text(entry.lesson())
+        .number(entry.came().right())
+        .number(entry.came().turns())
         .text(entry.why());
     Store.Glance glance = entry.glance();
     if (glance != null) {
@@ -103,18 +76,15 @@ final class IndexText {
 
   private static IndexEntry entry(IndexCells in) {
     String file = in.some();
-    FileStamp.Sort sort = FileStamp.Sort.valueOf(in.some());
-    long size = in.whole();
-    long modified = in.whole();
-    String key = in.text();
-    FileStamp stamp = new FileStamp(sort, size, modified, key == null ? "" : key);
+    FileStamp stamp = in.stamp();
     String session = in.text();
     boolean said = in.yes();
     boolean stops = in.yes();
     String lesson = in.text();
+    Calibration came = new Calibration((int) in.whole(), (int) in.whole());
     String why = in.text();
     Store.Glance glance = session == null ? null : glance(in, session, why);
-    return new IndexEntry(file, stamp, session, glance, said, stops, lesson, why);
+    return new IndexEntry(file, stamp, session, glance, said, stops, lesson, came, why);
   }
 
   private static Store.Glance glance(IndexCells in, String session, @Nullable String why) {

@@ -1,11 +1,9 @@
 package quarterturn.session.store;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -22,11 +20,11 @@ import org.jspecify.annotations.Nullable;
  * written nothing is lost but time.
  */
 final class SessionIndex {
-  static final String FILE = ".index";
-  private static final String DRAFT = ".index.draft";
+  private static final String FILE = ".index";
+  private static final String FORMAT = "quarterturn index 1";
 
   /** How many changed files are read anew each time rather than that the index is written. */
-  private static final int FEW = 8;
+  static final int FEW = 8;
 
   private final Path folder;
   private @Nullable List<IndexEntry> known;
@@ -40,7 +38,7 @@ final class SessionIndex {
    * the same list again where nothing has changed.
    */
   List<IndexEntry> entries() throws IOException {
-    List<IndexEntry> before = known == null ? kept() : known;
+    List<IndexEntry> before = known == null ? IndexText.read(derived(FILE).lines()) : known;
     Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
     before.forEach(entry -> byName.put(entry.file(), entry));
     List<IndexEntry> now = new ArrayList<>(before.size() + FEW);
@@ -66,13 +64,14 @@ final class SessionIndex {
     now.sort(Comparator.comparing(IndexEntry::file));
     known = List.copyOf(now);
     if (changes > FEW) {
-      keep(known);
+      derived(FILE).write(IndexText.of(known));
     }
     return known;
   }
 
+  /** Whether a file is of the program's own making beside the sessions. */
   private static boolean ours(String name) {
-    return name.endsWith(".lock") || name.equals(FILE) || name.equals(DRAFT);
+    return name.endsWith(".lock") || name.startsWith(FILE);
   }
 
   private static @Nullable FileStamp stamp(Path path) {
@@ -83,22 +82,14 @@ final class SessionIndex {
     }
   }
 
-  private List<IndexEntry> kept() {
-    try {
-      return IndexText.read(Files.readString(folder.resolve(FILE)));
-    } catch (IOException | IllegalArgumentException e) {
-      return List.of(); // missing or wrong: all is read again
-    }
+  /**
+   * What was read and turned in each of an instrument's sessions, by their names, the newest first.
+   */
+  Map<String, SessionReadings> readings(String instrument) throws IOException {
+    return ReadingsFile.of(folder, derived(FILE + "-" + instrument), entries(), instrument);
   }
 
-  private void keep(List<IndexEntry> entries) {
-    Path draft = folder.resolve(DRAFT);
-    try {
-      // Not forced: its sum tells whether all of it is there.
-      Files.writeString(draft, IndexText.of(entries), StandardCharsets.UTF_8);
-      Files.move(draft, folder.resolve(FILE), StandardCopyOption.ATOMIC_MOVE);
-    } catch (IOException e) {
-      // A folder that can't be written to is listed without it.
-    }
+  private DerivedFile derived(String name) {
+    return new DerivedFile(folder.resolve(name), FORMAT);
   }
 }

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.session.Calibration;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
@@ -209,6 +210,31 @@ public final class Store {
   /** Every session, the newest first. */
   public List<Glance> sessions() throws IOException {
     return listing().sessions();
+  }
+
+  /** The readings of each of an instrument's sessions, by their names, the newest first. */
+  public Map<String, SessionReadings> readings(String instrument) throws IOException {
+    return index.readings(Names.check("an instrument", instrument));
+  }
+
+  /** How often turns did what was expected of them, on one instrument, or on all for null. */
+  public Calibration came(@Nullable String instrument) throws IOException {
+    Calibration all = Calibration.NONE;
+    for (IndexEntry entry : index.entries()) {
+      Glance glance = entry.glance();
+      if (glance != null && (instrument == null || instrument.equals(glance.instrument()))) {
+        all = all.plus(entry.came());
+      }
+    }
+    return all;
+  }
+
+  /** What is on record of an instrument's rod; of its older sessions perhaps only their sum. */
+  public Neck neck(String instrument, Limits limits, Clock clock) throws IOException {
+    return records(instrument, false, limits, clock, null).necks().stream()
+        .filter(neck -> instrument.equals(neck.instrument()))
+        .findFirst()
+        .orElse(Neck.UNKNOWN);
   }
 
   /** Makes the journal of a new session, with its header on disk, under a new name. */

@@ -36,6 +36,7 @@ class DisplacedTest {
     REPLACED_BY_A_LINK("was swapped for another file"),
     CUT_IN_PLACE("was changed by another program"),
     CHANGED_IN_PLACE("was changed by another program"),
+    CHANGED_AND_DATED_BACK("was changed by another program"),
     FOLDER_MOVED("was lost: its folder was moved or deleted");
 
     private final String told;
@@ -75,12 +76,26 @@ class DisplacedTest {
         }
         case CHANGED_IN_PLACE -> {
           bytes[bytes.length / 2] ^= 1;
-          Files.write(file, bytes);
+          later(file, bytes);
+        }
+        case CHANGED_AND_DATED_BACK -> {
+          FileTime then = Files.getLastModifiedTime(file);
+          bytes[bytes.length / 2] ^= 1;
+          later(file, bytes);
+          Files.setLastModifiedTime(file, then);
         }
         case FOLDER_MOVED ->
             Files.move(ForcedFile.folder(file), ForcedFile.folder(file).resolveSibling("moved"));
       }
     }
+  }
+
+  /** Writes a file at a time that its system tells from the last. */
+  private static void later(Path file, byte[] bytes) throws IOException {
+    FileTime then = Files.getLastModifiedTime(file);
+    do {
+      Files.write(file, bytes);
+    } while (Files.getLastModifiedTime(file).equals(then));
   }
 
   @Test
@@ -176,6 +191,14 @@ class DisplacedTest {
     assertThat(one.same(new FileIdentity(null, FileTime.fromMillis(1)))).isTrue();
     assertThat(one.same(new FileIdentity(null, FileTime.fromMillis(2)))).isFalse();
     assertThat(one.same(new FileIdentity("key", FileTime.fromMillis(2)))).isFalse();
+  }
+
+  /** Times of whole seconds leave room for a change that no time tells. */
+  @Test
+  void wholeSecondsAreNotExact() {
+    FileIdentity one = new FileIdentity("key", FileTime.fromMillis(0));
+    assertThat(new FileStamp(one, false, 9, FileTime.fromMillis(1001), null).exact()).isTrue();
+    assertThat(new FileStamp(one, false, 9, FileTime.fromMillis(2000), null).exact()).isFalse();
   }
 
   private static List<String> names(Path folder) throws IOException {

@@ -77,6 +77,7 @@ class EventJsonTest {
             "lesson",
             "back",
             "earlier",
+            "expected",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);

@@ -3,12 +3,16 @@ package quarterturn.session.journal;
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import com.sun.management.ThreadMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -165,6 +169,46 @@ class JournalTest {
       }
       Files.write(file(), before);
     }
+  }
+
+  /** As when it is backed up, or its rights are changed. */
+  @Test
+  void aFileThatOnlyLooksTouchedGoesOn() throws IOException {
+    List<Event> events = Samples.everyKind();
+    try (Journal journal = Journal.create(file(), Samples.HEADER)) {
+      for (Event event : events) {
+        journal.append(List.of(event));
+        Files.setLastModifiedTime(file(), FileTime.fromMillis(events.indexOf(event)));
+      }
+    }
+    assertThat(Journal.read(file()).events()).isEqualTo(events);
+  }
+
+  /** What it takes to add a line does not grow with the file, of which nothing is read again. */
+  @Test
+  void aLongFileTakesAnAnswerAsAShortOneDoes() throws IOException {
+    Event event = Samples.everyKind().get(0);
+    try (Journal journal = Journal.create(file(), Samples.HEADER)) {
+      journal.append(Collections.nCopies(2000, event));
+      journal.append(List.of(event));
+      long size = Files.size(file());
+      ThreadMXBean memory = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+      long before = memory.getCurrentThreadAllocatedBytes();
+      journal.append(List.of(event));
+      long taken = memory.getCurrentThreadAllocatedBytes() - before;
+      assertThat(taken).isLessThan(size / 4);
+    }
+  }
+
+  /** One that is too large is not read, so none is made so large. */
+  @Test
+  void noFileGrowsSoLargeThatItIsNotRead() throws IOException {
+    byte[] most = new byte[1 << 24];
+    try (ForcedFile file = ForcedFile.create(file(), new byte[1])) {
+      IOException e = assertThrows(IOException.class, () -> file.append(most));
+      assertThat(e).hasMessageThat().contains("demo.jsonl would grow too large");
+    }
+    assertThat(Files.size(file())).isEqualTo(1);
   }
 
   @Test

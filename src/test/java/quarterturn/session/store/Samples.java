@@ -159,7 +159,8 @@ public final class Samples {
             null),
         new Event.Read(at(5), "room", Quantity.HUMIDITY, null, null, List.of(), 0, 1, null, 48.5),
         unmeasured(6),
-        new Event.Offered(at(7), "turn", Turn.EIGHTH),
+        new Event.Offered(
+            at(7), "turn", Turn.EIGHTH, Turn.SIXTEENTH, new Bracket(Double.NEGATIVE_INFINITY, 0.4)),
         new Event.UndoAsked(at(8), "turn"),
         new Event.Turned(at(9), "turn", new Turn(-1 / 12.0), Feel.STIFF),
         new Event.Turned(at(9), "turn", Turn.NONE, Feel.JAMMED),

@@ -40,7 +40,7 @@ class WorkTest {
   private static final Store.Glance HALF =
       glance(
           "half",
-          new Event.Offered(Samples.at(5), "turn-rod", Turn.EIGHTH, null),
+          new Event.Offered(Samples.at(5), "turn-rod", Turn.EIGHTH),
           left(6, "in the middle of a rod turn"));
   private static final Store.Glance TURNED =
       glance(
