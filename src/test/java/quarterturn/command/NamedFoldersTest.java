@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -56,20 +57,11 @@ class NamedFoldersTest {
     Files.createSymbolicLink(folder.resolve("dangling"), Path.of("nosuch"));
     String path = folder.resolve(at).toString();
     String says = wrong.replace("DIR", folder.toString());
-    for (List<String> typed :
-        List.of(
-            List.of("log", "list"),
-            List.of("--plain"),
-            List.of("instrument", "add", "b", "--kind", "bass-34"),
-            List.of("start", "relief", "--lines", "--kind", "bass-34"))) {
-      String[] args = typed.toArray(String[]::new);
-      refused(run(Captured.at(Path.of(path), args)), "--data: " + says + "; name another folder");
-    }
+    refused(
+        run(Captured.at(Path.of(path), "log", "list")),
+        "--data: " + says + "; name another folder");
     refused(run("check", "--own", path), "--own: " + says + "; name the folder with your files");
-    for (String command : List.of("join", "desk", "sheets")) {
-      refused(run("lesson", command, path), "FOLDER: " + says + "; name the lesson's folder");
-    }
-    refused(run("lesson", "forget", path, "Ana"), "FOLDER: " + says + "; name the lesson's folder");
+    refused(run("lesson", "desk", path), "FOLDER: " + says + "; name the lesson's folder");
     refused(
         run("lesson", "new", path, "--neck", "too-much"),
         "FOLDER: " + says + "; name another folder");
@@ -79,6 +71,22 @@ class NamedFoldersTest {
     Path config = Files.createDirectories(folder.resolve(".config/quarterturn"));
     Files.writeString(config.resolve("settings.yaml"), "data: " + path + "\n");
     assertThat(run("log", "list").err()).contains("settings.yaml:1:7: there is no folder");
+  }
+
+  @Test
+  void soItIsByEveryCommand() throws IOException {
+    Path file = Files.createFile(folder.resolve("a-file"));
+    for (String typed : List.of("--plain", "instrument add b --kind bass-34", "start --lines")) {
+      refused(
+          run(Captured.at(file, typed.split(" "))),
+          "--data: " + file + " is a file, not a folder; name another folder");
+    }
+    for (String typed : List.of("join", "sheets", "forget")) {
+      String[] args = {"lesson", typed, file.toString(), "Ana"};
+      refused(
+          run(Arrays.copyOf(args, typed.equals("forget") ? 4 : 3)),
+          "FOLDER: " + file + " is a file, not a folder; name the lesson's folder");
+    }
   }
 
   @Test
