@@ -17,6 +17,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import quarterturn.command.place.Letters;
+import quarterturn.command.place.Where;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.Printable;
 

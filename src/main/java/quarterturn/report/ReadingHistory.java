@@ -6,15 +6,15 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
+import quarterturn.session.Event;
 import quarterturn.session.PastTurns;
 import quarterturn.session.store.SessionReadings;
-import quarterturn.session.Event;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -14,11 +14,11 @@ import quarterturn.craft.rod.Belief;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.ShippedRules;
-import quarterturn.session.Carried;
 import quarterturn.session.Calibration;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
-import quarterturn.session.store.SessionReadings;
 import quarterturn.session.engine.Story;
+import quarterturn.session.store.SessionReadings;
 import quarterturn.unit.Turn;
 
 class HistoryReportTest {
@@ -152,15 +152,15 @@ class HistoryReportTest {
         .contains(
             "came true 7 times of 8 on this neck, 41 times of 46 on all necks here (nine in ten"
                 + " expected)");
-    assertThat(came(Calibration.NONE, new Calibration(1, 2))).contains("came true 1 time of 2 on all");
+    assertThat(came(Calibration.NONE, new Calibration(1, 2)))
+        .contains("came true 1 time of 2 on all");
     assertThat(came(Calibration.NONE, Calibration.NONE)).contains("not known yet");
   }
 
   private static String came(Calibration here, Calibration all) {
     return String.join(
             " ",
-            HistoryReport.lines(
-                Storied.history(), List.of(), WINDOW, null, here, all, Told.DATES))
+            HistoryReport.lines(Storied.history(), List.of(), WINDOW, null, here, all, Told.DATES))
         .replaceAll("\\s+", " ");
   }
 }

@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
-import quarterturn.session.Calibration;
 import quarterturn.report.ReadingHistory;
+import quarterturn.session.Calibration;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

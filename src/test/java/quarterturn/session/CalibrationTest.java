@@ -51,7 +51,9 @@ class CalibrationTest {
     assertThat(Calibration.within(mm(read), new Bracket(low, high))).isEqualTo(right);
   }
 
-  /** A reading, a turn that was asked for with what was expected, the turn that was made, a reading. */
+  /**
+   * A reading, a turn that was asked for with what was expected, the turn that was made, a reading.
+   */
   private static Calibration turn(
       Turn made, @Nullable Bracket expected, @Nullable String before, @Nullable String after) {
     List<Event> events = new ArrayList<>();

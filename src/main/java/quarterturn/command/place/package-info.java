@@ -1,7 +1,7 @@
 /**
- * Where a command writes, and what a person names on the command line: standard output, files and
- * folders. Each is checked, and what is wrong with it is one line. What a command does is in the
- * package above.
+ * What commands have in common: a clock, help, and the options that say whose data they work on;
+ * and where they write. Standard output, files and folders are checked here, and what is wrong with
+ * one is one line. It knows no command.
  */
 @NullMarked
 package quarterturn.command.place;

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,11 +40,15 @@ record FileStamp(
         Files.readAttributes(
             file, VIEW + ":fileKey,creationTime,isDirectory,size,lastModifiedTime," + CHANGED);
     return new FileStamp(
-        new FileIdentity(found.get("fileKey"), (FileTime) found.get("creationTime")),
-        (Boolean) found.get("isDirectory"),
-        (Long) found.get("size"),
-        (FileTime) found.get("lastModifiedTime"),
+        new FileIdentity(found.get("fileKey"), value(found, "creationTime", FileTime.class)),
+        value(found, "isDirectory", Boolean.class),
+        value(found, "size", Long.class),
+        value(found, "lastModifiedTime", FileTime.class),
         (FileTime) found.get(CHANGED));
+  }
+
+  private static <T> T value(Map<String, Object> found, String name, Class<T> type) {
+    return type.cast(Objects.requireNonNull(found.get(name), name));
   }
 
   /**

@@ -20,10 +20,23 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes folders that are private to the user, and forces their entries and files to disk. */
 public final class Folders {
+  /** What a file system says that knows no forcing of folders. */
+  private static final String CANT = "Invalid argument";
+
   private Folders() {}
 
-  /** Makes a folder and any missing ones above it, for the user alone where possible. */
+  /**
+   * Makes a folder and any missing ones above it, for the user alone where possible. They are on
+   * disk when this returns.
+   */
   public static void make(Path folder) throws IOException {
+    if (Files.isDirectory(folder)) {
+      return;
+    }
+    Path above = folder.toAbsolutePath().getParent();
+    if (above != null) {
+      make(above);
+    }
     FileAttribute<?>[] mode =
         posix(folder)
             ? new FileAttribute<?>[] {
@@ -31,6 +44,7 @@ public final class Folders {
             }
             : new FileAttribute<?>[0];
     Files.createDirectories(folder, mode);
+    force(above);
   }
 
   /**
@@ -99,15 +113,24 @@ public final class Folders {
     return path.getFileSystem().supportedFileAttributeViews().contains("posix");
   }
 
-  /** Forces a folder's entries to disk, where the platform can. */
-  public static void force(@Nullable Path folder) {
+  /**
+   * Forces a folder's entries to disk, where the platform can.
+   *
+   * @throws IOException where it can and that failed: they may be lost
+   */
+  public static void force(@Nullable Path folder) throws IOException {
     if (folder == null) {
       return;
     }
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
-    } catch (IOException e) {
+    } catch (AccessDeniedException e) {
       // Windows opens no folders; it keeps the names by itself.
+      return;
+    } catch (IOException e) {
+      if (!CANT.equals(e.getMessage())) {
+        throw e;
+      }
     }
   }
 }
