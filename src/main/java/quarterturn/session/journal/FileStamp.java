@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,11 +40,15 @@ record FileStamp(
         Files.readAttributes(
             file, VIEW + ":fileKey,creationTime,isDirectory,size,lastModifiedTime," + CHANGED);
     return new FileStamp(
-        new FileIdentity(found.get("fileKey"), (FileTime) found.get("creationTime")),
-        (Boolean) found.get("isDirectory"),
-        (Long) found.get("size"),
-        (FileTime) found.get("lastModifiedTime"),
-        (FileTime) found.get(CHANGED));
+        new FileIdentity(found.get("fileKey"), told(found, "creationTime", FileTime.class)),
+        told(found, "isDirectory", Boolean.class),
+        told(found, "size", Long.class),
+        told(found, "lastModifiedTime", FileTime.class),
+        told(found, CHANGED, FileTime.class));
+  }
+
+  private static <T> T told(Map<String, Object> found, String name, Class<T> type) {
+    return type.cast(Objects.requireNonNull(found.get(name), name));
   }
 
   /**
