@@ -76,6 +76,7 @@ class DataStaysDataTest {
       a command: reckon/IntonationTopic intonation
       a command: reckon/MoistureTopic moisture
       a command: reckon/ShimTopic shim
+      a command: command/data/DataWhere where
       a word at the desk: line/LineDesk taken
       a word at the desk: lesson/teacher/DeskDialogue hold
       a word at the desk: screen/DeskPage hold
@@ -83,7 +84,7 @@ class DataStaysDataTest {
       a word typed of a reading: quick/Terms high low
       a string's side: screen/page/Trail high low
       a state of a question: lesson/teacher/DeskView taken
-      a bench's name in an example: command/LessonNew left
+      a bench's name in an example: command/lesson/LessonNew left
       an example in a message: lesson/Planning relief/confirm
       a simulated neck: rehearsal/simulated/NamedNeck twisted
       a mark in a graph: report/graph/ProcedureGraph retune

@@ -55,10 +55,12 @@ class HouseTest {
           "procedure.check.rule.turn",
           "procedure.check.walk",
           "procedure.check.words",
+          "session.clock",
           "session.engine",
           "session.engine.figures",
           "session.journal",
           "session.store",
+          "session.store.archive",
           "rehearsal.simulated",
           "rehearsal.fleet",
           "rehearsal.cover",
@@ -71,10 +73,14 @@ class HouseTest {
           "report.graph",
           "screen.terminal",
           "screen.state",
-          "screen.page");
+          "screen.page",
+          "command.place",
+          "command.face",
+          "command.lesson",
+          "command.data");
 
   /** The most files in a room, its package-info included. */
-  private static final int MOST = 36;
+  private static final int MOST = 35;
 
   /** The fewest classes that the rules are held to, so that they can't pass on nothing. */
   private static final int AT_LEAST = 80;

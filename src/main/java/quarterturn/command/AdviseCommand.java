@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.command.place.Placed;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.script.AdviceLines;
 import quarterturn.unit.TypedLines;

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Placed;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.UnreadableException;
@@ -148,6 +149,7 @@ final class CheckCommand extends Placed {
     complainIf(
         targets.isEmpty() && !typed.isEmpty(),
         "there is no .yaml file to check in " + String.join(", ", typed) + ".");
+    CheckTarget.notRead(typed, own).forEach(this::notice);
     CheckReport report = Check.of(targets, this::notice);
     if (format == Format.JSON) {
       print(List.of(CheckJson.of(report)));

@@ -14,6 +14,12 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Option;
+import quarterturn.command.data.DataCommand;
+import quarterturn.command.face.Looks;
+import quarterturn.command.lesson.LessonCommand;
+import quarterturn.command.place.Placed;
+import quarterturn.command.place.Timed;
+import quarterturn.command.place.Where;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
@@ -53,6 +59,7 @@ public final class Cli extends Placed {
           RehearseCommand.class,
           CheckCommand.class,
           LessonCommand.class,
+          DataCommand.class,
           SettingsCommand.class);
 
   /** Exit status for wrong usage and for files that can't be read. */
@@ -190,12 +197,12 @@ public final class Cli extends Placed {
     public <K> K create(Class<K> type) throws Exception {
       K made = CommandLine.defaultFactory().create(type);
       if (made instanceof Timed command) {
-        command.clock = clock;
+        command.at(clock);
       }
-      Where where =
-          made instanceof Placed placed ? placed.where : made instanceof Where of ? of : null;
-      if (where != null) {
-        where.folders = folders;
+      if (made instanceof Placed placed) {
+        placed.of(folders);
+      } else if (made instanceof Where where) {
+        where.of(folders);
       }
       return made;
     }

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.command.place.Placed;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.DueCalendar;
 import quarterturn.report.DueList;

@@ -7,6 +7,7 @@ import picocli.CommandLine.IModelTransformer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
+import quarterturn.command.place.Where;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.kind.Kind;
 import quarterturn.session.store.FormField;

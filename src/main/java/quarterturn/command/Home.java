@@ -5,10 +5,14 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import quarterturn.command.face.Face;
+import quarterturn.command.face.Faces;
+import quarterturn.command.face.Looks;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.rehearsal.Practice;
 import quarterturn.rehearsal.PracticeBench;
 import quarterturn.rehearsal.simulated.NamedNeck;
@@ -17,7 +21,9 @@ import quarterturn.report.SessionList;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Due;
 import quarterturn.session.ExitStatus;
+import quarterturn.session.Lists;
 import quarterturn.session.Player;
+import quarterturn.session.Program;
 import quarterturn.session.store.Dues;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.OwnProcedure;
@@ -100,7 +106,7 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
     Library rules = sessions.rules();
     OnRecord past = new OnRecord(sessions, rules);
     return new HomeDialogue(
-        said,
+        greeting(),
         past.begun(),
         rules.results(),
         OwnProcedure.in(sessions.own(), rules.results()),
@@ -108,6 +114,21 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
         sessions.store().tickets(),
         this::prove,
         past);
+  }
+
+  /** What the settings set, and whether some of the user's own procedures' folder is not read. */
+  private List<String> greeting() throws IOException {
+    int strays = new Shelf(sessions.own()).notRead().size();
+    String found = strays == 1 ? "1 thing is" : strays + " things are";
+    return strays == 0
+        ? said
+        : Lists.with(
+            said,
+            "In the folder of your own procedures, "
+                + found
+                + " not read; "
+                + Program.here().typed("check --own " + Program.word(sessions.own() + ""))
+                + " names them.");
   }
 
   /** Refuses a choice whose procedure can't be found or has a fault, while there are others. */

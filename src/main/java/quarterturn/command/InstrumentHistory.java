@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Placed;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Belief;
 import quarterturn.craft.rod.Known;

@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.Unmatched;
+import quarterturn.command.place.Where;
 import quarterturn.reckon.Reckon;
 import quarterturn.session.store.Sessions;
 

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Command;
+import quarterturn.command.place.Placed;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.Settings.Key;
@@ -35,7 +36,7 @@ final class SettingsCommand extends Placed {
   }
 
   private String file() {
-    Path file = where.folders.settings();
+    Path file = where.folders().settings();
     if (file == null) {
       return "none, since the home folder is unknown";
     }
@@ -59,7 +60,7 @@ final class SettingsCommand extends Placed {
       return key == Key.ROLE ? Role.BEGINNER.word() : "none";
     }
     try {
-      return where.folders.data().toString();
+      return where.folders().data().toString();
     } catch (NotUnderstoodException e) {
       return "unknown";
     }

@@ -3,6 +3,7 @@ package quarterturn.lesson;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import quarterturn.procedure.Limits;
 
 /**
  * How long an entry at a bench takes: a step of the procedure, or what a student adds to it.
@@ -20,15 +21,16 @@ public record Pace(Duration step, Duration answer, int benches) {
    * is none. The time between leaving a bench and joining it again does not count.
    *
    * @param benches the events of each, oldest first
+   * @param clocks how far a clock may be off before it is not believed
    */
-  public static Pace measured(List<List<LessonEvent>> benches) {
+  public static Pace measured(List<List<LessonEvent>> benches, Limits.Clocks clocks) {
     Duration estimated = Duration.ZERO;
     Duration spent = Duration.ZERO;
     int finished = 0;
     for (List<LessonEvent> events : benches) {
       if (BenchLesson.of("", Level.WORKED, events).over()) {
         finished++;
-        spent = spent.plus(spent(events));
+        spent = spent.plus(spent(events, clocks));
         for (LessonEvent event : events) {
           estimated = estimated.plus(ESTIMATED.of(event));
         }
@@ -45,12 +47,16 @@ public record Pace(Duration step, Duration answer, int benches) {
     return Duration.ofMillis(Math.round(one.toMillis() * factor));
   }
 
-  private static Duration spent(List<LessonEvent> events) {
+  private static Duration spent(List<LessonEvent> events, Limits.Clocks clocks) {
     Duration spent = Duration.ZERO;
     Instant before = null;
     for (LessonEvent event : events) {
       boolean rejoined = event instanceof LessonEvent.Joined;
-      if (before != null && !rejoined && event.at().isAfter(before)) {
+      // A clock that was set meanwhile tells no time.
+      if (before != null
+          && !rejoined
+          && event.at().isAfter(before)
+          && !clocks.leaps(before, event.at())) {
         spent = spent.plus(Duration.between(before, event.at()));
       }
       before = event.at();

@@ -1,6 +1,7 @@
 package quarterturn.procedure;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import quarterturn.procedure.condition.Feel;
@@ -41,6 +42,7 @@ import quarterturn.unit.Turn;
  * @param putOff how often a turn is put off for want of a fresh reading
  * @param pause the least pause in which a neck is taken to creep
  * @param knownFor how old what is known of a neck is taken to be where nobody says
+ * @param clocks how far a clock may be off the record
  * @param jumpMm the change of relief between two sessions above which something was done meanwhile
  * @param creepShare the share of a movement that may still come within days
  * @param answers what counts as an answer of the neck
@@ -74,6 +76,7 @@ public record Limits(
     int putOff,
     Duration pause,
     Duration knownFor,
+    Clocks clocks,
     double jumpMm,
     double creepShare,
     Answers answers,
@@ -114,6 +117,29 @@ public record Limits(
       long days = after.toDays();
       String time = days == 7 ? "a week" : days < 2 ? after.toHours() + " h" : days + " days";
       return text.replace("{points}", Decimals.plain(points) + " points").replace("{time}", time);
+    }
+  }
+
+  /**
+   * How far a machine's clock may be off the record before it is not believed.
+   *
+   * @param behind the most that it may stand before the last record
+   * @param gap the most that may have gone by without a record, where that ends a wait
+   */
+  public record Clocks(Duration behind, Duration gap) {
+    /** The time of an event after one at {@code last}: now, or that where clocks may so differ. */
+    public Instant after(Instant last, Instant now) {
+      return now.isBefore(last) && !back(last, now) ? last : now;
+    }
+
+    /** Whether the clock was set back since {@code last}. */
+    public boolean back(Instant last, Instant now) {
+      return now.isBefore(last.minus(behind));
+    }
+
+    /** Whether hardly so much time went by. */
+    public boolean leaps(Instant last, Instant now) {
+      return Duration.between(last, now).compareTo(gap) > 0;
     }
   }
 

@@ -18,18 +18,18 @@ public final class Table {
     List<List<String>> all = new ArrayList<>();
     all.add(header);
     all.addAll(rows);
+    all.replaceAll(row -> row.stream().map(Printable::of).toList());
     int[] widths = new int[header.size()];
     for (List<String> row : all) {
       for (int c = 0; c < widths.length; c++) {
-        widths[c] = Math.max(widths[c], columns(Printable.of(row.get(c))));
+        widths[c] = Math.max(widths[c], columns(row.get(c)));
       }
     }
     List<String> lines = new ArrayList<>();
     for (List<String> row : all) {
       StringBuilder line = new StringBuilder();
       for (int c = 0; c < widths.length; c++) {
-        String cell = Printable.of(row.get(c));
-        line.append(cell).append(" ".repeat(widths[c] - columns(cell) + 2));
+        line.append(row.get(c)).append(" ".repeat(widths[c] - columns(row.get(c)) + 2));
       }
       lines.add(line.toString().stripTrailing());
     }
@@ -38,6 +38,8 @@ public final class Table {
 
   /** How many terminal columns {@code text} takes. */
   public static int columns(String text) {
-    return text.codePoints().map(c -> Math.max(0, WCWidth.wcwidth(c))).sum();
+    return Printable.plain(text)
+        ? text.length()
+        : text.codePoints().map(c -> Math.max(0, WCWidth.wcwidth(c))).sum();
   }
 }

@@ -6,6 +6,7 @@ import quarterturn.lesson.Waiting;
 import quarterturn.lesson.teacher.Called;
 import quarterturn.lesson.teacher.DeskView;
 import quarterturn.lesson.teacher.DeskWords;
+import quarterturn.procedure.read.Strays;
 import quarterturn.screen.page.Foot;
 import quarterturn.screen.page.KeyHints;
 import quarterturn.screen.page.Line;
@@ -68,8 +69,13 @@ final class DeskPage {
     int room = canvas.width() - 4;
     int top = canvas.height() - FOOT;
     String message = model.message();
-    if (message.isEmpty() && !model.sight().notices().isEmpty()) {
-      message = "Notice: " + model.sight().notices().get(0);
+    if (message.isEmpty()) {
+      message =
+          model.sight().notices().stream()
+              .filter(notice -> !Strays.is(notice))
+              .findFirst()
+              .map("Notice: "::concat)
+              .orElse("");
     }
     List<String> lines = message.isEmpty() ? List.of() : Wrap.lines(message, room - 2);
     for (int i = 0; i < Math.min(2, lines.size()); i++) {

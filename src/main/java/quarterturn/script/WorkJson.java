@@ -20,7 +20,7 @@ public final class WorkJson {
    */
   public static String of(Work work, String place, Dates dates) {
     Store.Glance glance = work.glance();
-    Instant until = work.state() == Work.State.WAITS ? glance.waitingUntil() : null;
+    Instant until = work.state() == Work.State.WAITS ? work.until() : null;
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("session", glance.name());
     json.put("instrument", Printable.of(glance.on()));

@@ -40,6 +40,21 @@ public record Carried(
         : event instanceof Event.Resumed resumed ? resumed.carried() : null;
   }
 
+  /** This, of which nothing was done later than {@code known}, whatever time a clock showed. */
+  public Carried by(Instant known) {
+    return new Carried(
+        stops,
+        unsure.stream().map(past -> past.by(known)).toList(),
+        day.stream().map(past -> past.by(known)).toList(),
+        spent != null && spent.isAfter(known) ? known : spent,
+        said);
+  }
+
+  /** Whether the person, asked at {@code at}, did not believe that so much time had gone by. */
+  public boolean doubts(Instant at) {
+    return said.stream().anyMatch(s -> s.answer() == Answer.CLOCK && s.at().isBefore(at));
+  }
+
   /** Whether the rod's place counts from here on. */
   public boolean anew() {
     return said.stream().anyMatch(one -> one.answer().startsAnew());
@@ -79,6 +94,8 @@ public record Carried(
     UNSURE,
     /** By so much was the rod turned in the part that can't be read. */
     TURNED,
+    /** The clock was wrong when it was written. */
+    CLOCK,
     /** A repairer has looked at the instrument since. */
     FINDING,
     /** The rod counts as found where it stands now. */

@@ -1,5 +1,6 @@
 package quarterturn.session;
 
+import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Printable;
@@ -52,6 +53,12 @@ public record Due(
         case SEASON -> "season";
       };
     }
+  }
+
+  /** This task, so much ahead as it is, counted from another time. */
+  public Due known(Instant then) {
+    Instant by = then.plus(Duration.between(since, at));
+    return new Due(by, why, instrument, procedure, session, what, then);
   }
 
   /** Whether the task is due at a time. */

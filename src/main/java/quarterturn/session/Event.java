@@ -323,16 +323,39 @@ public sealed interface Event {
    * @param before relief on the lowest string before the turn, or null
    * @param after relief on the lowest string after it, or null
    * @param freed how far the nut was first turned back and to its mark again, or null
+   * @param latest when it was on record already, where {@code at} is later, by a wrong clock; or
+   *     null
    */
   record Past(
       Instant at,
       Turn turn,
       @Nullable Bracket before,
       @Nullable Bracket after,
-      @Nullable Turn freed) {
+      @Nullable Turn freed,
+      @Nullable Instant latest) {
+    /** A turn by a clock that was right. */
+    public Past(
+        Instant at,
+        Turn turn,
+        @Nullable Bracket before,
+        @Nullable Bracket after,
+        @Nullable Turn freed) {
+      this(at, turn, before, after, freed, null);
+    }
+
     /** A turn of a nut that was not freed first. */
     public Past(Instant at, Turn turn, @Nullable Bracket before, @Nullable Bracket after) {
       this(at, turn, before, after, null);
+    }
+
+    /** The latest time at which it can have been made; {@code at} is only what a clock showed. */
+    public Instant when() {
+      return latest != null && latest.isBefore(at) ? latest : at;
+    }
+
+    /** This turn, which was made at {@code known} or before. */
+    public Past by(Instant known) {
+      return known.isBefore(when()) ? new Past(at, turn, before, after, freed, known) : this;
     }
 
     /** All that the nut was moved, either way, in turns. */

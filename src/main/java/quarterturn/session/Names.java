@@ -2,7 +2,6 @@ package quarterturn.session;
 
 import java.time.LocalDate;
 import java.util.Locale;
-import java.util.Set;
 import java.util.random.RandomGenerator;
 import java.util.regex.Pattern;
 import quarterturn.unit.NotUnderstoodException;
@@ -11,10 +10,12 @@ import quarterturn.unit.Printable;
 /** Names of sessions, instruments and the like, which are also file names on every system. */
 public final class Names {
   private static final int LONGEST = 41;
-  private static final Pattern GOOD = Pattern.compile("[a-z0-9][a-z0-9-]{0," + (LONGEST - 1) + "}");
+
+  /** Length of the longest device's name. */
+  private static final int SHORT = 4;
 
   /** Device names that Windows reserves, whatever ending follows. */
-  private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
+  private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]");
 
   /**
    * Digits and letters of a random mark, without i, l, o and u, which are misread or make words.
@@ -34,8 +35,7 @@ public final class Names {
    */
   public static String check(String what, String typed) {
     String name = typed.strip().toLowerCase(Locale.ROOT);
-    boolean device = DEVICES.contains(name) || name.matches("(com|lpt)[0-9]");
-    if (device || !GOOD.matcher(name).matches()) {
+    if (!good(name)) {
       throw new NotUnderstoodException(
           "\""
               + Printable.of(typed)
@@ -45,6 +45,19 @@ public final class Names {
               + " digit, for example practice-bass");
     }
     return name;
+  }
+
+  /** Whether a text is a name as it stands. */
+  public static boolean good(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (!((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || (c == '-' && i > 0))) {
+        return false;
+      }
+    }
+    return !name.isEmpty()
+        && name.length() <= LONGEST
+        && (name.length() > SHORT || !DEVICE.matcher(name).matches());
   }
 
   /**

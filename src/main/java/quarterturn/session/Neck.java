@@ -170,9 +170,13 @@ public record Neck(List<SessionRecord> sessions, @Nullable Older older) {
     Set<Instant> reported = new HashSet<>();
     sessions.forEach(record -> reported.addAll(record.reported()));
     Map<String, List<Event.Past>> turns = new HashMap<>();
+    Map<String, Instant> known = new HashMap<>();
     for (SessionRecord record : sessions) {
       if (of.test(record)) {
         merge(turns, record.turns().stream().filter(t -> after(cuts, record.session(), t.at())));
+      }
+      for (Event.Past past : record.remembered()) {
+        known.merge(key(past), past.when(), (one, other) -> one.isBefore(other) ? one : other);
       }
       if (!cuts.containsKey(record.session())) {
         merge(turns, record.remembered().stream().filter(turn -> !reported.contains(turn.at())));
@@ -182,6 +186,7 @@ public record Neck(List<SessionRecord> sessions, @Nullable Older older) {
     return turns.values().stream()
         .flatMap(List::stream)
         .filter(turn -> summed == null || turn.at().isAfter(summed.until()))
+        .map(turn -> turn.by(known.getOrDefault(key(turn), turn.at())))
         .sorted(Comparator.comparing(Event.Past::at))
         .toList();
   }
@@ -318,7 +323,7 @@ public record Neck(List<SessionRecord> sessions, @Nullable Older older) {
     double net = net(counted()) + (summed == null ? 0 : summed.turn().turns());
     return !stops().isEmpty()
         || new Turn(net).size().atLeast(Turn.SIXTEENTH)
-        || turns().stream().anyMatch(turn -> turn.at().isAfter(dayBefore));
+        || turns().stream().anyMatch(turn -> turn.when().isAfter(dayBefore));
   }
 
   /** The last readings of each quantity and string, with the changes made since. */
@@ -336,6 +341,18 @@ public record Neck(List<SessionRecord> sessions, @Nullable Older older) {
           (one, other) -> one.events().size() >= other.events().size() ? one : other);
     }
     return longest.values().stream().map(SessionRecord::events).toList();
+  }
+
+  /** When the person did not believe that so much time had gone by as the clock said. */
+  public Stream<Instant> doubted() {
+    return sessions.stream()
+        .flatMap(record -> record.events().stream())
+        .filter(
+            event -> {
+              Carried carried = Carried.of(event);
+              return carried != null && carried.doubts(event.at());
+            })
+        .map(Event::at);
   }
 
   /** What its sessions say of other records. */

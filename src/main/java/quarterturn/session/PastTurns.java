@@ -47,6 +47,8 @@ public final class PastTurns {
   }
 
   private void take(Event event) {
+    // What is on record above was made before, whatever time the clock showed.
+    turns.replaceAll(turn -> turn.by(event.at()));
     if (event instanceof Event.Read read) {
       read(read);
     } else if (event instanceof Event.Offered asked) {
@@ -72,7 +74,8 @@ public final class PastTurns {
     if (last.after() == null || !broken) {
       turns.set(
           turns.size() - 1,
-          new Event.Past(last.at(), last.turn(), last.before(), bracket, last.freed()));
+          new Event.Past(
+              last.at(), last.turn(), last.before(), bracket, last.freed(), last.latest()));
     }
   }
 

@@ -47,7 +47,8 @@ public record SessionRecord(
     }
     List<Event> standing = Corrections.standing(events);
     List<Carried.Said> said = new ArrayList<>();
-    List<Event.Past> remembered = new ArrayList<>(started.past());
+    List<Event.Past> remembered = new ArrayList<>();
+    started.past().forEach(past -> remembered.add(past.by(started.at())));
     List<Carried.Stop> stops = new ArrayList<>();
     boolean held = false;
     Set<Instant> reported = new HashSet<>();
@@ -62,7 +63,7 @@ public record SessionRecord(
         // Each break tells all that came since the start once more.
         List<Event.Past> more = new ArrayList<>(resumed.elsewhere());
         remembered.forEach(known -> removeOne(more, known));
-        remembered.addAll(more);
+        more.forEach(past -> remembered.add(past.by(resumed.at())));
       } else if (event instanceof Event.OnRod || event instanceof Event.Offered) {
         reported.add(event.at());
       }
@@ -142,9 +143,9 @@ public record SessionRecord(
     return (Event.Started) events.get(0);
   }
 
-  /** When its last event happened. */
+  /** The latest time of its events; of the last one, unless the clock was set back. */
   public Instant last() {
-    return events.get(events.size() - 1).at();
+    return events.stream().map(Event::at).max(Comparator.naturalOrder()).orElseThrow();
   }
 
   /** The records of which something was said that fits. */

@@ -3,7 +3,9 @@ package quarterturn.unit;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
@@ -32,7 +34,7 @@ public record Dates(ZoneId zone) {
 
   /** The day and time when something is over, never before it is: "Monday 1 March 2027, 10:05". */
   public String over(Instant at) {
-    return OVER.format(at.plusSeconds(59).atZone(zone));
+    return OVER.format(at.plusSeconds(59).atZone(zone)) + which(at.plusSeconds(59));
   }
 
   /** A time of day, "10:05", with its date unless {@code at} is on the same day as {@code now}. */
@@ -44,7 +46,17 @@ public record Dates(ZoneId zone) {
 
   /** The time when something is over, never before it is, as {@link #seenFrom} prints it. */
   public String overSeenFrom(Instant now, Instant at) {
-    return seenFrom(now, at.plusSeconds(59));
+    return seenFrom(now, at.plusSeconds(59)) + which(at.plusSeconds(59));
+  }
+
+  /** Which time of two alike it is, where the clocks are set back that night; else empty. */
+  private String which(Instant at) {
+    LocalDateTime shown = LocalDateTime.ofInstant(at, zone);
+    ZoneOffset first = zone.getRules().getOffset(shown);
+    boolean twice = zone.getRules().getValidOffsets(shown).size() > 1;
+    return !twice
+        ? ""
+        : shown.toInstant(first).equals(at) ? ", the first time" : ", the second time";
   }
 
   /**

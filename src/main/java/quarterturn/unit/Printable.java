@@ -9,9 +9,23 @@ public final class Printable {
    * U+FFFD. Line breaks count as control characters here: show text line by line.
    */
   public static String of(String text) {
+    if (plain(text)) {
+      return text;
+    }
     StringBuilder out = new StringBuilder(text.length());
     text.codePoints().map(c -> shown(c) ? c : 0xFFFD).forEach(out::appendCodePoint);
     return out.toString();
+  }
+
+  /** Whether a text is of the printable characters of ASCII alone, as most are. */
+  public static boolean plain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~') {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether a code point may be sent to a terminal unchanged. */

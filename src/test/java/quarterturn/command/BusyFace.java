@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.command.face.Face;
 import quarterturn.lesson.student.LessonSession;
 import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.session.Bench;

@@ -138,4 +138,14 @@ class LessonForgetTest {
     assertThat(forget("yes", "Ben").err()).contains("blue.jsonl is damaged");
     assertThat(holding("ben")).contains("red.jsonl");
   }
+
+  @Test
+  void aStrayWithoutTheNameStopsNothing() throws Exception {
+    end();
+    Files.writeString(folder.resolve("junk.jsonl"), "no lesson's\n");
+    assertThat(forget("yes", "Ben").err()).doesNotContain("junk");
+    assertThat(holding("ben")).isEmpty();
+    Files.writeString(folder.resolve("more.jsonl"), "Ana was here\n");
+    assertThat(forget("yes", "Ana").err()).contains("more.jsonl is damaged");
+  }
 }

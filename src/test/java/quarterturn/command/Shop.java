@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import quarterturn.command.face.Looks;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.FormFields;

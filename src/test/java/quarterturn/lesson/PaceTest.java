@@ -18,11 +18,16 @@ import quarterturn.lesson.store.LessonFolder;
 import quarterturn.lesson.store.PastPace;
 import quarterturn.lesson.store.WriterFile;
 import quarterturn.lesson.store.WriterLog;
+import quarterturn.procedure.Limits;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 
 class PaceTest {
   private static final Pace ESTIMATED = Pace.ESTIMATED;
+
+  /** Invented. */
+  private static final Limits.Clocks CLOCKS =
+      new Limits.Clocks(Duration.ofMinutes(5), Duration.ofDays(300));
 
   @TempDir Path folder;
 
@@ -43,13 +48,25 @@ class PaceTest {
 
   @Test
   void itIsMeasuredAtFinishedBenchesAndElseEstimated() {
-    Pace measured = Pace.measured(List.of(bench(), List.of(Demo.came("Ana"))));
+    Pace measured = Pace.measured(List.of(bench(), List.of(Demo.came("Ana"))), CLOCKS);
     assertThat(measured.step()).isEqualTo(Duration.ofMinutes(2));
     assertThat(measured.answer()).isEqualTo(Duration.ofSeconds(40));
     assertThat(measured.words()).isEqualTo("as measured at 1 bench");
     List<LessonEvent> unfinished = bench().subList(0, 11);
-    assertThat(Pace.measured(List.of(unfinished))).isEqualTo(ESTIMATED);
+    assertThat(Pace.measured(List.of(unfinished), CLOCKS)).isEqualTo(ESTIMATED);
     assertThat(ESTIMATED.words()).startsWith("estimated, a minute a step");
+  }
+
+  @Test
+  void aClockThatWasSetMeanwhileTookNoTime() {
+    List<LessonEvent> leapt = new ArrayList<>(bench().subList(0, 6));
+    for (LessonEvent event : bench().subList(6, 11)) {
+      LessonEvent.Stepped step = (LessonEvent.Stepped) event;
+      leapt.add(new LessonEvent.Stepped(step.at().plus(Duration.ofDays(4000)), step.spot()));
+    }
+    leapt.addAll(bench().subList(11, 13));
+    // The step at which it leapt counts for nothing.
+    assertThat(Pace.measured(List.of(leapt), CLOCKS).step()).isEqualTo(Duration.ofSeconds(108));
   }
 
   @Test
@@ -60,9 +77,9 @@ class PaceTest {
     try (WriterFile file = WriterFile.create(before, header)) {
       file.append(bench());
     }
-    assertThat(PastPace.near(folder.resolve("next")).benches()).isEqualTo(1);
-    assertThat(PastPace.near(folder)).isEqualTo(ESTIMATED);
-    assertThat(PastPace.near(folder.resolve("no/where"))).isEqualTo(ESTIMATED);
+    assertThat(PastPace.near(folder.resolve("next"), CLOCKS).benches()).isEqualTo(1);
+    assertThat(PastPace.near(folder, CLOCKS)).isEqualTo(ESTIMATED);
+    assertThat(PastPace.near(folder.resolve("no/where"), CLOCKS)).isEqualTo(ESTIMATED);
   }
 
   private LessonTime time(String neck) throws Exception {
@@ -80,7 +97,7 @@ class PaceTest {
     assertThat(time.waits()).isEqualTo(Duration.ZERO);
     String some = time.words(Questioning.SOME, ESTIMATED);
     assertThat(some).startsWith("It takes about 40 minutes with two students at a bench, ");
-    Pace slow = Pace.measured(List.of(bench()));
+    Pace slow = Pace.measured(List.of(bench()), CLOCKS);
     assertThat(time.lasts(2, Questioning.SOME, slow)).isEqualTo(Duration.ofMinutes(80));
     assertThat(time.lasts(8, Questioning.FEW, slow))
         .isLessThan(time.lasts(8, Questioning.SOME, slow));

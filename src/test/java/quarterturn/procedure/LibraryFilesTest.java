@@ -131,6 +131,7 @@ public class LibraryFilesTest {
                 3,
                 Duration.ofHours(6),
                 Duration.ofDays(7),
+                new Limits.Clocks(Duration.ofMinutes(10), Duration.ofDays(400)),
                 0.15,
                 0.25,
                 new Limits.Answers(0.05, 0.02, 0.20, Turn.EIGHTH),

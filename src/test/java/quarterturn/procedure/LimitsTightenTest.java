@@ -54,6 +54,8 @@ class LimitsTightenTest {
       answer-expected | 1/4 turn | 1/16 turn | 1/8 turn
       pause | 7 h | 5 h | 6 h
       known-for | 6 days | 8 days | 7 days
+      clock-behind | 11 min | 9 min | 10 min
+      clock-gap | 401 days | 399 days | 400 days
       climate-after | 8 days | 6 days | 7 days
       climate-points | 11 % | 9 % | 10 %
       day-on | {after: 25 h, start: relief, due: D., sheet: s} | {after: 20 h, start: relief, due: D., sheet: s} | 24 h
@@ -148,7 +150,7 @@ class LimitsTightenTest {
     for (Matcher key = Pattern.compile("(?m)^  ([a-z-]+):").matcher(text); key.find(); ) {
       there.add(key.group(1));
     }
-    assertThat(there).hasSize(39);
+    assertThat(there).hasSize(41);
     assertThat(Stream.concat(keys().map(Key::name), LISTS.keySet().stream()).toList())
         .containsExactlyElementsIn(there);
   }

@@ -10,10 +10,8 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -40,9 +38,6 @@ final class TenYearsFolder {
   private static final int INSTRUMENTS = 200;
   private static final int UNFINISHED = 10;
   private static final Duration YEARS = Duration.ofDays(3650);
-
-  /** What the program looks at to begin the next session; what is older, later records remember. */
-  private static final int RECENT = 2;
 
   /** A folder in memory, where there is one: what lies there has no disk to wait for. */
   private static final Path MEMORY = Path.of("/dev/shm");
@@ -160,17 +155,13 @@ final class TenYearsFolder {
       Path known = Path.of("instruments", name + ".yaml");
       Files.copy(folder.resolve(known), scratch.resolve(known));
       Sessions sessions = new Sessions(Store.at(scratch), null, clock);
-      Deque<Path> recent = new ArrayDeque<>();
       double net = 0;
       for (int i = 1; i <= many; i++) {
         now = from.plus(apart.multipliedBy(i)).plusSeconds(random.nextInt(36_000));
         now = now.truncatedTo(ChronoUnit.SECONDS);
         Played played = drawn(pools.get(kind), net);
         net += played.net();
-        recent.add(begun(sessions, name, played, scratch.resolve("sessions")));
-        if (recent.size() > RECENT) {
-          Files.delete(recent.remove());
-        }
+        begun(sessions, name, played, scratch.resolve("sessions"));
       }
     } finally {
       try (Stream<Path> all = Files.walk(scratch)) {
@@ -186,8 +177,8 @@ final class TenYearsFolder {
     return fit.get(random.nextInt(fit.size()));
   }
 
-  /** Writes a session like one that was played; the path of its copy in the folder beside. */
-  private Path begun(Sessions sessions, String name, Played played, Path beside)
+  /** Writes a session like one that was played, and a copy of it in the folder beside. */
+  private void begun(Sessions sessions, String name, Played played, Path beside)
       throws IOException {
     Sessions.Wish wish =
         new Sessions.Wish(played.library().main().id(), name, null, null, played.role());
@@ -200,9 +191,7 @@ final class TenYearsFolder {
     Journal.Header header =
         new Journal.Header(session, started.procedure(), started.revision(), started.digest());
     byte[] bytes = Unforced.bytes(header, events);
-    Path copy = beside.resolve(session + LogFormat.ENDING);
     Files.write(folder.resolve("sessions").resolve(session + LogFormat.ENDING), bytes);
-    Files.write(copy, bytes);
-    return copy;
+    Files.write(beside.resolve(session + LogFormat.ENDING), bytes);
   }
 }

@@ -9,13 +9,14 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Pace;
+import quarterturn.procedure.Limits;
 
 /** Measures a pace by the files of finished lessons. */
 public final class PastPace {
   private PastPace() {}
 
   /** The pace of the lessons in a folder and in those beside it. */
-  public static Pace near(Path folder) throws IOException {
+  public static Pace near(Path folder, Limits.Clocks clocks) throws IOException {
     List<List<LessonEvent>> benches = new ArrayList<>();
     for (Path lesson : beside(folder.toAbsolutePath().normalize().getParent())) {
       for (WriterLog log : LessonFolder.read(lesson).logs()) {
@@ -24,7 +25,7 @@ public final class PastPace {
         }
       }
     }
-    return Pace.measured(benches);
+    return Pace.measured(benches, clocks);
   }
 
   private static List<Path> beside(@Nullable Path parent) throws IOException {

@@ -1,8 +1,10 @@
 package quarterturn.lesson.store;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,6 +17,7 @@ import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Order;
 import quarterturn.lesson.Plan;
 import quarterturn.procedure.UnreadableException;
+import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.NotUnderstoodException;
 
 /**
@@ -30,13 +33,12 @@ record Roll(Map<Path, Plan> plans, List<WriterLog> logs, List<String> came, List
     Map<Path, Plan> plans = new LinkedHashMap<>();
     plans.put(folder.resolve(LessonFolder.PLAN), PlanFile.in(folder));
     List<WriterLog> logs =
-        LessonFolder.read(folder).logs().stream()
-            .filter(log -> log.header() != null)
+        logs(folder).stream()
             .sorted(Comparator.comparing(Roll::lesson).thenComparing(Roll::writer))
             .toList();
     for (String lesson : new TreeSet<>(logs.stream().map(Roll::lesson).toList())) {
       Path former = folder.resolve(lesson + ".yaml");
-      if (Files.isRegularFile(former)) {
+      if (!Files.notExists(former)) {
         plans.put(former, PlanFile.read(lesson + ".yaml", Files.readAllBytes(former)));
       }
     }
@@ -45,6 +47,46 @@ record Roll(Map<Path, Plan> plans, List<WriterLog> logs, List<String> came, List
         logs,
         all(logs, LessonEvent.Came.class).map(LessonEvent.Came::student).distinct().toList(),
         all(logs, LessonEvent.Struck.class).map(LessonEvent.Struck::student).distinct().toList());
+  }
+
+  /**
+   * Every writer's file.
+   *
+   * @throws IOException where one can't be read, since who is in it counts
+   */
+  private static List<WriterLog> logs(Path folder) throws IOException {
+    List<WriterLog> logs = new ArrayList<>();
+    for (Path file : summed(folder, 1)) {
+      try {
+        logs.add(WriterLog.FORMAT.read(file));
+      } catch (IOException e) {
+        throw new IOException(file.getFileName() + " can't be read: " + e.getMessage(), e);
+      }
+    }
+    logs.removeIf(log -> log.header() == null);
+    return LessonFolder.standing(logs);
+  }
+
+  /**
+   * The files of summed lines in a folder.
+   *
+   * @throws IOException where one can't be looked at
+   */
+  static List<Path> summed(Path folder, int depth) throws IOException {
+    List<Path> out = new ArrayList<>();
+    try (Stream<Path> all = Files.walk(folder, depth)) {
+      for (Path file : all.sorted().toList()) {
+        String name = String.valueOf(file.getFileName());
+        if (name.endsWith(LogFormat.ENDING)
+            && !name.startsWith(".")
+            && Files.readAttributes(file, BasicFileAttributes.class).isRegularFile()) {
+          out.add(file);
+        }
+      }
+    } catch (UncheckedIOException e) {
+      throw new IOException(e.getMessage(), e);
+    }
+    return out;
   }
 
   private static <E extends LessonEvent> Stream<E> all(List<WriterLog> logs, Class<E> kind) {

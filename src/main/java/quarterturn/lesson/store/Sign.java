@@ -32,6 +32,11 @@ public record Sign(int count, Instant at) {
     Files.deleteIfExists(file(folder, bench));
   }
 
+  /** Whether a file is, by its name, a bench's sign. */
+  static boolean is(String name) {
+    return name.endsWith(ENDING);
+  }
+
   private static Path file(Path folder, String bench) {
     return folder.resolve(bench + ENDING);
   }

@@ -10,7 +10,6 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -19,7 +18,6 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
@@ -46,13 +44,18 @@ public final class Striking {
   /** Shorter names are also words and strings, and are looked for as they are written alone. */
   private static final int WORDY = 3;
 
+  /** From a lesson's folder to the sessions of its benches. */
+  private static final int DEPTH = 3;
+
+  private final Path folder;
   private final String student;
   private final @Nullable String number;
   private final Map<String, Plan> plans = new LinkedHashMap<>();
   private final Map<String, byte[]> writers = new LinkedHashMap<>();
   private final Map<Path, byte[]> changed = new LinkedHashMap<>();
 
-  private Striking(String student, @Nullable String number) {
+  private Striking(Path folder, String student, @Nullable String number) {
+    this.folder = folder;
     this.student = student;
     this.number = number;
   }
@@ -71,22 +74,23 @@ public final class Striking {
   public static Striking of(Path folder, String student, Instant at)
       throws IOException, UnreadableException {
     Roll roll = Roll.of(folder);
-    roll.check(student);
-    Striking striking = new Striking(student, roll.number(student));
+    Begun begun = Begun.in(folder);
+    if (begun == null) {
+      roll.check(student);
+      begun = new Begun(student, roll.number(student));
+    } else if (!begun.student().equals(student)) {
+      throw new NotUnderstoodException(
+          "the name %s is struck from some files only; strike it once more first"
+              .formatted(begun.student()));
+    }
+    Striking striking = new Striking(folder, student, begun.number());
     for (Map.Entry<Path, Plan> plan : roll.plans().entrySet()) {
       striking.plan(plan.getKey(), plan.getValue());
     }
-    try (Stream<Path> all = Files.walk(folder, 3)) {
-      for (Path file : all.filter(Striking::summed).sorted().toList()) {
-        striking.read(file, folder.equals(file.getParent()), at);
-      }
+    for (Path file : Roll.summed(folder, DEPTH)) {
+      striking.read(file, folder.equals(file.getParent()), at);
     }
     return striking;
-  }
-
-  private static boolean summed(Path file) {
-    String name = String.valueOf(file.getFileName());
-    return name.endsWith(LogFormat.ENDING) && !name.startsWith(".") && Files.isRegularFile(file);
   }
 
   private void plan(Path file, Plan plan) {
@@ -112,6 +116,10 @@ public final class Striking {
         changed.put(file, now);
       }
     } catch (NotAnEventException e) {
+      boolean lessons = !writers || WriterLog.FORMAT.scan(was, name).log().header() != null;
+      if (!lessons && !new String(was, StandardCharsets.UTF_8).contains(student)) {
+        return; // no file of a lesson's, and nothing in it to be struck
+      }
       throw new IOException(
           name + " is damaged: " + e.getMessage() + ". Nothing was struck; mend or move it first",
           e);
@@ -170,7 +178,7 @@ public final class Striking {
   }
 
   /**
-   * Writes the files, the plans last: where it is cut short, the same once more does the rest.
+   * Writes the files: where it is cut short, the same once more does the rest.
    *
    * @param first writes the sheets anew
    * @throws IOException where one of them is open in another window
@@ -179,16 +187,16 @@ public final class Striking {
     Deque<Closeable> locks = new ArrayDeque<>();
     try {
       for (Path file : changed.keySet()) {
-        if (summed(file)) {
+        if (file.toString().endsWith(LogFormat.ENDING)) {
           locks.push(lock(file));
         }
       }
+      new Begun(student, number).write(folder);
       first.run();
-      List<Map.Entry<Path, byte[]>> files = new ArrayList<>(changed.entrySet());
-      files.sort(Comparator.comparing(file -> !summed(file.getKey())));
-      for (Map.Entry<Path, byte[]> file : files) {
+      for (Map.Entry<Path, byte[]> file : changed.entrySet()) {
         Folders.replace(file.getKey(), file.getValue());
       }
+      Begun.done(folder);
     } finally {
       for (Closeable lock : locks) {
         lock.close();

@@ -2,10 +2,13 @@ package quarterturn.lesson.store;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import quarterturn.lesson.LessonEvent;
+import quarterturn.procedure.read.Strays;
 import quarterturn.session.journal.EventFile;
 import quarterturn.session.journal.ForcedFile;
 import quarterturn.session.journal.Journal;
@@ -77,6 +80,7 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
     }
     for (int n = 1; n <= MOST; n++) {
       String writer = n == 1 ? name : name + "-" + n;
+      usable(folder.resolve(writer + LogFormat.ENDING));
       WriterFile file;
       try {
         return create(folder, new WriterLog.Header(lesson, writer, part));
@@ -98,6 +102,15 @@ public final class WriterFile extends EventFile<LessonEvent, WriterLog> {
     }
     throw new NotUnderstoodException(
         "every name from " + name + " to " + name + "-" + MOST + " is taken");
+  }
+
+  /** Refuses a name in whose place something stands that is no file of anybody's. */
+  private static void usable(Path file) throws IOException {
+    String why = Strays.why(file);
+    if (why != null && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new NotUnderstoodException(
+          file.getFileName() + " can't be used: " + why + "; choose another name");
+    }
   }
 
   /** The writer's name in its lesson's folder. */

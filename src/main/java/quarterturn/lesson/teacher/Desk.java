@@ -96,11 +96,16 @@ public final class Desk implements Closeable {
   /** Looks at the folder once more and returns what it sees. */
   public synchronized Sight look() {
     sight = see();
-    if (ending != null && (sight.over() || !sight.now().isBefore(ending.plus(SHEETS_WAIT)))) {
+    if (ending != null && (sight.over() || waited(ending, sight.now()))) {
       writeSheets();
       sight = see();
     }
     return sight;
+  }
+
+  /** Whether the sheets have waited long enough, or nobody knows since the clock was set back. */
+  private static boolean waited(Instant ending, Instant now) {
+    return now.isBefore(ending) || !now.isBefore(ending.plus(SHEETS_WAIT));
   }
 
   private Sight see() {

@@ -52,6 +52,7 @@ final class Following {
     try {
       LessonFolder.Contents contents = LessonFolder.read(folder);
       notices.addAll(lasting(contents));
+      List<String> notRead = contents.notRead();
       Map<String, WriterLog> read = new TreeMap<>();
       for (WriterLog log : contents.logs()) {
         if (log.header() != null) {
@@ -61,6 +62,7 @@ final class Following {
       known.forEach((writer, log) -> notices.addAll(missed(writer, log, read.get(writer))));
       read.forEach((writer, log) -> take(writer, log, now));
       Sign.in(folder).forEach((writer, sign) -> take(writer, sign, now));
+      notices.addAll(notRead);
       begun = true;
     } catch (IOException e) {
       String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();

@@ -48,7 +48,7 @@ public record TurnedNeck(String bench, String instrument, Path data, Turn left, 
     Instant since = now.minus(limits.day());
     double turned =
         neck.turns().stream()
-            .filter(past -> past.at().isAfter(since))
+            .filter(past -> past.when().isAfter(since))
             .mapToDouble(Event.Past::moved)
             .sum();
     return new Turn(Math.max(0, limits.beginnerDay().turns() - turned));

@@ -1,7 +1,6 @@
 package quarterturn.procedure.check;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -10,9 +9,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.read.Shelf;
+import quarterturn.procedure.read.Strays;
 
 /**
  * One procedure or file to check.
@@ -89,7 +88,7 @@ public record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
       }
     }
     for (Path file : yaml(own.resolve(PROCEDURES))) {
-      if (!Shelf.isRules(file)) {
+      if (!Shelf.isRules(file) && Shelf.mayHold(file)) {
         String name = file.getFileName().toString();
         String id = name.substring(0, name.length() - ENDING.length());
         targets.add(new CheckTarget(shelf, shelf.has(id) ? id : file.toString(), file));
@@ -141,14 +140,21 @@ public record CheckTarget(Shelf shelf, String name, @Nullable Path file) {
 
   /** The files of a folder whose names end in {@code .yaml}, in order. */
   private static List<Path> yaml(Path folder) throws IOException {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
+    return Strays.in(folder, ENDING).files();
+  }
+
+  /** A line for what stands in the folders and is not checked: "not read: NAME, why". */
+  public static List<String> notRead(List<String> typed, @Nullable Path own) throws IOException {
+    List<String> lines = new ArrayList<>();
+    for (String one : typed) {
+      Path path = path(one);
+      if (path != null && Files.isDirectory(path)) {
+        boolean whole = Files.isDirectory(path.resolve(PROCEDURES));
+        lines.addAll(whole ? new Shelf(path).notRead() : Strays.in(path, ENDING).notRead());
+      }
     }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(file -> isYaml(file.toString())).sorted().toList();
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
-    }
+    lines.addAll(typed.isEmpty() ? new Shelf(own).notRead() : List.of());
+    return lines;
   }
 
   private static boolean isYaml(String name) {

@@ -93,6 +93,9 @@ record LimitsReader(
             smaller("put-off", this::moves, 1),
             smaller("pause", this::time, Duration.ZERO),
             larger("known-for", this::time, Duration.ZERO),
+            new Limits.Clocks(
+                smaller("clock-behind", this::time, Duration.ZERO),
+                smaller("clock-gap", this::time, Duration.ZERO)),
             smaller("jump", this::mm, 0.0),
             larger("creep-share", this::points, 0.0) / 100,
             new Limits.Answers(

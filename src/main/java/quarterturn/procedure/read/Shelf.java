@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -13,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
@@ -32,6 +32,8 @@ import quarterturn.procedure.read.yaml.Source;
 public final class Shelf {
   /** Names of the files beside the procedures that hold no procedure. */
   private static final Set<String> RESERVED = Set.of("kinds", "results");
+
+  private static final String YAML = ".yaml";
 
   private final @Nullable Path own;
   private final Map<String, Kept> kept = new HashMap<>();
@@ -136,19 +138,40 @@ public final class Shelf {
 
   /** Names of the procedures' files in the user's folder, without their ending, in order. */
   public List<String> own() throws IOException {
-    Path folder = own == null ? null : own.resolve("procedures");
-    if (folder == null || !Files.isDirectory(folder)) {
-      return List.of();
+    return found().files().stream().map(Shelf::stem).filter(Shelf::canName).sorted().toList();
+  }
+
+  /** A line for what stands between the procedures in the user's folder: "not read: NAME, why". */
+  public List<String> notRead() throws IOException {
+    List<String> lines = new ArrayList<>(found().notRead());
+    for (Path file : found().files()) {
+      String name = String.valueOf(file.getFileName());
+      if (!canName(stem(file)) && !RESERVED.contains(stem(file))) {
+        lines.add(Strays.line(name, "a procedure's name has small letters, digits and dashes"));
+      }
     }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .map(file -> String.valueOf(file.getFileName()))
-          .filter(file -> file.endsWith(".yaml"))
-          .map(file -> file.substring(0, file.length() - ".yaml".length()))
-          .filter(file -> !RESERVED.contains(file))
-          .sorted()
-          .toList();
-    }
+    return lines.stream().sorted().toList();
+  }
+
+  private Strays found() throws IOException {
+    return own == null
+        ? new Strays(List.of(), List.of())
+        : Strays.in(
+            own.resolve("procedures"),
+            YAML,
+            file -> file.endsWith("blocks") && Files.isDirectory(file),
+            "its name does not end in " + YAML);
+  }
+
+  /** The id of a procedure, by the name of its file. */
+  private static String stem(Path file) {
+    String name = String.valueOf(file.getFileName());
+    return name.substring(0, name.length() - YAML.length());
+  }
+
+  /** Whether a procedure's file may have this name. */
+  public static boolean mayHold(Path file) {
+    return canName(stem(file));
   }
 
   /** Whether a procedure stands here under this name. */

@@ -50,7 +50,13 @@ public final class Life {
           Duration.ofDays(3),
           Duration.ofDays(40));
   private static final List<Duration> WRONG =
-      List.of(Duration.ZERO, Duration.ZERO, Duration.ofHours(-3), Duration.ofHours(-30));
+      List.of(
+          Duration.ZERO,
+          Duration.ZERO,
+          Duration.ofHours(-3),
+          Duration.ofHours(-30),
+          Duration.ofDays(-4000),
+          Duration.ofDays(4000));
 
   private final LifeRules rules;
   private final List<Channel> channels;

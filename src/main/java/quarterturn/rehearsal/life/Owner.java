@@ -27,6 +27,12 @@ record Owner(Subject subject, Path sessions, Limits limits, SplittableRandom ran
   String answer(Question.Asked question) {
     if (question instanceof Question.Choose choose) {
       List<String> names = choose.options().stream().map(Question.Option::name).toList();
+      if (names.contains("clock")) {
+        return "clock";
+      }
+      if (names.contains("not-passed")) {
+        return "not-passed";
+      }
       if (names.contains("finding")) {
         return stopped(names);
       }

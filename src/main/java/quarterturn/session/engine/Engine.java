@@ -17,6 +17,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Advisor;
 import quarterturn.procedure.Fact;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Limits;
 import quarterturn.procedure.Picture;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
@@ -74,6 +75,10 @@ public final class Engine {
       state = apply(state, event);
     }
     return state;
+  }
+
+  Limits.Clocks clocks() {
+    return library.limits().clocks();
   }
 
   Prompter.Next next(State state, Instant now) {
@@ -361,6 +366,7 @@ public final class Engine {
             state.log(), event -> event instanceof Event.OnRod && event.at().equals(made.at()));
     return said instanceof Event.Recalled recalled
         ? new Overview.Entry.Turned(made.at(), made.turn(), recalled.feel(), recalled.sure())
-        : new Overview.Entry.Turned(made.at(), made.turn(), made.feel());
+        : new Overview.Entry.Turned(
+            made.at(), made.turn(), made.feel(), said != null || made.sure());
   }
 }

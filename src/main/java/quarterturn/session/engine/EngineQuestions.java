@@ -114,9 +114,9 @@ public final class EngineQuestions {
    */
   static String recap(State state, Pending.Break away, Procedure procedure) {
     StringBuilder text = new StringBuilder();
-    text.append("Welcome back. You were away for ")
-        .append(span(Duration.between(away.left(), away.back())))
-        .append(".\nThe instrument was left like this: ")
+    text.append("Welcome back. ")
+        .append(gone(away))
+        .append("\nThe instrument was left like this: ")
         .append(away.standing())
         .append('.');
     List<String> actions = lastActions(state, procedure);
@@ -142,6 +142,12 @@ public final class EngineQuestions {
       text.append("\nNothing went stale. We go on where you stopped.");
     }
     return text.toString();
+  }
+
+  private static String gone(Pending.Break away) {
+    return away.back().isBefore(away.left())
+        ? "The clock was set back since you left, so every wait counts from now."
+        : "You were away for " + span(Duration.between(away.left(), away.back())) + ".";
   }
 
   /** A duration in words: "3 min", "5 h", "2 days". */

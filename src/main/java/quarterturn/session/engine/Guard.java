@@ -362,7 +362,7 @@ record Guard(Limits limits, Advisor advisor) {
 
   private Ruling rests(State state, Instant now) {
     Instant last = state.history().lastTurnAt();
-    Instant from = last == null ? now : last;
+    Instant from = last == null || last.isAfter(now) ? now : last;
     return new Ruling.Rests(from.plus(limits.rest()));
   }
 

@@ -2,9 +2,7 @@ package quarterturn.session.engine;
 
 import java.io.IOException;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,17 +20,17 @@ import quarterturn.session.Program;
 import quarterturn.session.Prompt;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.RefusedException;
+import quarterturn.session.clock.SessionClock;
 
 /** A session in progress: engine, state and ledger, with a clock that can be set. */
 public final class LiveBench implements Bench {
   private final Engine engine;
   private final Ledger ledger;
   private final String name;
-  private final Clock clock;
+  private final SessionClock clock;
   private Program program = Program.here();
   private @Nullable String by;
   private @Nullable String ticket;
-  private Duration ahead = Duration.ZERO;
   private State state;
 
   /** The state's own prompt, which may be shown merged with others. */
@@ -50,7 +48,8 @@ public final class LiveBench implements Bench {
     this.engine = engine;
     this.ledger = ledger;
     this.name = name;
-    this.clock = clock;
+    boolean open = state.log().size() > 1 && state.pending().ended() == null;
+    this.clock = new SessionClock(clock, engine.clocks(), open ? state.last() : null);
     this.state = state;
     this.own = goOn(state, new ArrayList<>(), now());
     this.prompt = merged(now()).prompt();
@@ -90,8 +89,8 @@ public final class LiveBench implements Bench {
    * Resumes a session.
    *
    * @param events all its events, at least one
-   * @param again the event that it goes on with; earlier by the clock than the last one, it counts
-   *     as at that time
+   * @param again the event that it goes on with; a little earlier than the last one, as by another
+   *     machine's clock, it counts as at that time
    * @throws RecordMismatchException when the events do not fit the procedure, or the session has
    *     ended
    */
@@ -108,9 +107,11 @@ public final class LiveBench implements Bench {
       throw new RecordMismatchException("this session has ended");
     }
     Event.Resumed resumed =
-        again.at().isBefore(state.last())
-            ? new Event.Resumed(state.last(), again.elsewhere(), again.carried(), again.by())
-            : again;
+        new Event.Resumed(
+            engine.clocks().after(state.last(), again.at()),
+            again.elsewhere(),
+            again.carried(),
+            again.by());
     ledger.append(List.of(resumed));
     return new LiveBench(engine, ledger, name, clock, engine.apply(state, resumed));
   }
@@ -252,9 +253,7 @@ public final class LiveBench implements Bench {
    */
   @Override
   public Instant now() {
-    // Whole seconds: no one at a bench needs more, and a wait ends when the clock says so.
-    Instant now = clock.instant().plus(ahead).truncatedTo(ChronoUnit.SECONDS);
-    return now.isBefore(floor()) ? floor() : now;
+    return clock.now();
   }
 
   /**
@@ -271,7 +270,7 @@ public final class LiveBench implements Bench {
       throw new RefusedException(
           "\"at\" lies before the last event, which was at " + state.last() + ".");
     }
-    ahead = Duration.between(clock.instant(), at);
+    clock.set(at);
   }
 
   @Override

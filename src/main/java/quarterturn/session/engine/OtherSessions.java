@@ -29,12 +29,13 @@ record OtherSessions(
   static OtherSessions of(Event.Started started) {
     Event.Earlier before = started.earlier();
     return new OtherSessions(
-        before == null ? null : before.summed(),
-        started.past(),
-        List.of(),
-        started.carried(),
-        0,
-        started.back());
+            before == null ? null : before.summed(),
+            started.past(),
+            List.of(),
+            started.carried(),
+            0,
+            started.back())
+        .by(started.at());
   }
 
   /**
@@ -43,12 +44,30 @@ record OtherSessions(
    * @param own how many turns this session has made
    */
   OtherSessions resumed(Event.Resumed resumed, int own) {
+    return after(resumed, own).by(resumed.at());
+  }
+
+  private OtherSessions after(Event.Resumed resumed, int own) {
     Carried now = resumed.carried();
     return now == null
         ? new OtherSessions(summed, earlier, resumed.elsewhere(), carried, cleared, since)
         : now.anew()
             ? new OtherSessions(null, List.of(), resumed.elsewhere(), now, own, since)
             : new OtherSessions(summed, earlier, resumed.elsewhere(), now, cleared, since);
+  }
+
+  /** These, of which nothing was done later than {@code known}, whatever time a clock showed. */
+  private OtherSessions by(Instant known) {
+    Event.Summed sum = summed;
+    return new OtherSessions(
+        sum != null && sum.until().isAfter(known)
+            ? new Event.Summed(sum.turn(), sum.turns(), known)
+            : sum,
+        earlier.stream().map(past -> past.by(known)).toList(),
+        elsewhere.stream().map(past -> past.by(known)).toList(),
+        carried == null ? null : carried.by(known),
+        cleared,
+        since);
   }
 
   private Carried held() {
@@ -105,14 +124,14 @@ record OtherSessions(
     List<Event.Past> recent = all();
     recent.addAll(held().unsure());
     recent.addAll(held().day());
-    recent.removeIf(past -> !past.at().isAfter(time));
+    recent.removeIf(past -> !past.when().isAfter(time));
     return recent;
   }
 
   /** The time of the last turn, unknown ones included, or null. */
   @Nullable Instant last() {
     List<Instant> times = new ArrayList<>();
-    after(Instant.MIN).forEach(past -> times.add(past.at()));
+    after(Instant.MIN).forEach(past -> times.add(past.when()));
     if (summed != null) {
       times.add(summed.until());
     }

@@ -10,6 +10,7 @@ import quarterturn.procedure.bench.BenchState;
 import quarterturn.procedure.bench.Detours;
 import quarterturn.procedure.bench.Freshness;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.session.Carried;
 import quarterturn.session.Event;
 
 /**
@@ -23,18 +24,37 @@ record Return(Library library, Walk walk) {
     boolean recalling = state.pending().open() != null;
     State now =
         state
-            .with(state.pending().away(away).recalling(recalling))
-            .with(state.history().resumed(resumed).allSpoiled())
+            .with(pending(state, resumed).away(away).recalling(recalling))
+            .with(state.history().by(resumed.at()).resumed(resumed).allSpoiled())
             // Glasses were taken off, and another may be at the bench.
             .accepting(Set.of())
             .with(left.back(false));
     return now.position().nowhere() || recalling ? now : goOn(now, before, resumed.at());
   }
 
+  /** What is under way; a wait begins anew where the clock does not tell how much of it is over. */
+  private Pending pending(State state, Event.Resumed resumed) {
+    Carried carried = resumed.carried();
+    Event.WaitBegan waiting = state.pending().waiting();
+    boolean untold = carried != null && carried.doubts(resumed.at());
+    boolean further =
+        waiting != null && waiting.until().isAfter(resumed.at().plus(lasting(waiting)));
+    return further || untold ? state.pending().waiting(null) : state.pending();
+  }
+
+  /**
+   * How long a wait lasts; what began by a wrong clock of another session is no longer than that.
+   */
+  private Duration lasting(Event.WaitBegan wait) {
+    Duration lasting = Duration.between(wait.at(), wait.until());
+    return library.limits().clocks().leaps(wait.at(), wait.until()) ? Duration.ZERO : lasting;
+  }
+
   private State goOn(State state, State before, Instant at) {
     Step step = walk.step(state);
     BenchState left = before.bench();
-    Duration gone = Duration.between(before.last(), at);
+    // Where the clock was set back, nobody knows how long it was.
+    Duration gone = Duration.between(before.last(), at).abs();
     Duration drift = Duration.ofMinutes(library.limits().retuneAfterMinutes());
     boolean drifted =
         left.has(Fact.AT_PITCH)

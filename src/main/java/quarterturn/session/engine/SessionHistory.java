@@ -114,6 +114,25 @@ record SessionHistory(
         limits, now, readings, List.copyOf(made), changes, given, tuned, lifted, spoiled);
   }
 
+  /** This history, of which nothing was done later than {@code known}, whatever a clock showed. */
+  SessionHistory by(Instant known) {
+    Lifted early = lifted == null ? null : new Lifted(sooner(lifted.at(), known), lifted.turns());
+    return new SessionHistory(
+        limits,
+        others,
+        readings,
+        turns.stream().map(made -> made.by(known)).toList(),
+        changes,
+        given,
+        tuned == null ? null : sooner(tuned, known),
+        early,
+        spoiled);
+  }
+
+  private static Instant sooner(Instant one, Instant other) {
+    return one.isBefore(other) ? one : other;
+  }
+
   /** The rod's position from as found, plus is tighter, with the turns of every session. */
   Turn net() {
     double sum = others.net();
@@ -147,7 +166,7 @@ record SessionHistory(
     Instant since = now.minus(limits.day());
     double sum = 0;
     for (Event.Past past : others.after(since)) {
-      sum += lifted == null || past.at().isAfter(lifted.at()) ? past.moved() : 0;
+      sum += lifted == null || past.when().isAfter(lifted.at()) ? past.moved() : 0;
     }
     for (TurnMade made : turns.subList(lifted == null ? 0 : lifted.turns(), turns.size())) {
       sum += made.at().isAfter(since) ? Event.Past.moved(made.turn(), made.freed()) : 0;
@@ -224,9 +243,13 @@ record SessionHistory(
     return changesSince(before).stream().filter(change -> change.concerns(string)).toList();
   }
 
-  /** Whether tuning or a reading at {@code from} is too old to be used at {@code now}. */
+  /**
+   * Whether tuning or a reading at {@code from} is too old to be used at {@code now}; nobody knows
+   * where that is earlier, since a clock was wrong.
+   */
   boolean old(Instant from, Instant now) {
-    return from.plus(Duration.ofMinutes(limits.readingHoldsMinutes())).isBefore(now);
+    return from.isAfter(now)
+        || from.plus(Duration.ofMinutes(limits.readingHoldsMinutes())).isBefore(now);
   }
 
   /** Whether tuning is recent enough for a reading at {@code now}. */

@@ -30,6 +30,7 @@ final class Stages {
   private final State state;
   private final Results results;
   private final Limits.Climate climate;
+  private final Limits.Clocks clocks;
   private final @Nullable Kind kind;
   private final Instant now;
 
@@ -37,6 +38,7 @@ final class Stages {
     this.state = state;
     this.results = library.results();
     this.climate = library.limits().climate();
+    this.clocks = library.limits().clocks();
     this.kind = kind;
     this.now = now;
   }
@@ -190,7 +192,8 @@ final class Stages {
   /** The change of weather since a reading that may have spoiled it: time or humidity; or null. */
   private @Nullable Changed climate(Instant read) {
     Instant until = read.plus(climate.after());
-    if (until.isBefore(now)) {
+    // What is dated in the future was read by a wrong clock, and nobody knows when.
+    if (until.isBefore(now) || clocks.back(read, now)) {
       return new Changed(until, Results.CLIMATE);
     }
     Double then = null;

@@ -22,6 +22,11 @@ record TurnMade(
     boolean sure,
     Prompt.@Nullable Expected expected,
     @Nullable Turn freed) {
+  /** This turn, which was made at {@code known} or before. */
+  TurnMade by(Instant known) {
+    return at.isAfter(known) ? new TurnMade(known, turn, asked, feel, sure, expected, freed) : this;
+  }
+
   /** This turn, still counted, but with nothing to be learned from it. */
   TurnMade unsure() {
     return new TurnMade(at, turn, asked, feel, false, expected, freed);

@@ -46,7 +46,7 @@ final class EventJson {
             .words(Which.class, Which::word);
     windows(shapes);
     shapes.object(
-        Event.Past.class, shapes.record(Event.Past.class, "at turn before? after? freed?"));
+        Event.Past.class, shapes.record(Event.Past.class, "at turn before? after? freed? latest?"));
     shapes.object(Event.Before.class, before(shapes));
     shapes.object(Event.Known.class, shapes.record(Event.Known.class, "at what answer"));
     shapes.object(

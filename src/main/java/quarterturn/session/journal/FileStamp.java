@@ -40,14 +40,14 @@ record FileStamp(
         Files.readAttributes(
             file, VIEW + ":fileKey,creationTime,isDirectory,size,lastModifiedTime," + CHANGED);
     return new FileStamp(
-        new FileIdentity(found.get("fileKey"), told(found, "creationTime", FileTime.class)),
-        told(found, "isDirectory", Boolean.class),
-        told(found, "size", Long.class),
-        told(found, "lastModifiedTime", FileTime.class),
-        told(found, CHANGED, FileTime.class));
+        new FileIdentity(found.get("fileKey"), value(found, "creationTime", FileTime.class)),
+        value(found, "isDirectory", Boolean.class),
+        value(found, "size", Long.class),
+        value(found, "lastModifiedTime", FileTime.class),
+        (FileTime) found.get(CHANGED));
   }
 
-  private static <T> T told(Map<String, Object> found, String name, Class<T> type) {
+  private static <T> T value(Map<String, Object> found, String name, Class<T> type) {
     return type.cast(Objects.requireNonNull(found.get(name), name));
   }
 

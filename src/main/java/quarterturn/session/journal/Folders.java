@@ -3,6 +3,7 @@ package quarterturn.session.journal;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,10 +14,23 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes folders that are private to the user, and forces their entries and files to disk. */
 public final class Folders {
+  /** What a file system says that knows no forcing of folders. */
+  private static final String CANT = "Invalid argument";
+
   private Folders() {}
 
-  /** Makes a folder and any missing ones above it, for the user alone where possible. */
+  /**
+   * Makes a folder and any missing ones above it, for the user alone where possible. They are on
+   * disk when this returns.
+   */
   public static void make(Path folder) throws IOException {
+    if (Files.isDirectory(folder)) {
+      return;
+    }
+    Path above = folder.toAbsolutePath().getParent();
+    if (above != null) {
+      make(above);
+    }
     boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
     FileAttribute<?>[] mode =
         posix
@@ -25,6 +39,7 @@ public final class Folders {
             }
             : new FileAttribute<?>[0];
     Files.createDirectories(folder, mode);
+    force(above);
   }
 
   /**
@@ -53,15 +68,24 @@ public final class Folders {
     force(file.toAbsolutePath().getParent());
   }
 
-  /** Forces a folder's entries to disk, where the platform can. */
-  public static void force(@Nullable Path folder) {
+  /**
+   * Forces a folder's entries to disk, where the platform can.
+   *
+   * @throws IOException where it can and that failed: they may be lost
+   */
+  public static void force(@Nullable Path folder) throws IOException {
     if (folder == null) {
       return;
     }
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
-    } catch (IOException e) {
+    } catch (AccessDeniedException e) {
       // Windows opens no folders; it keeps the names by itself.
+      return;
+    } catch (IOException e) {
+      if (!CANT.equals(e.getMessage())) {
+        throw e;
+      }
     }
   }
 }

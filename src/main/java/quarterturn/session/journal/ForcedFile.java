@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ForcedFile implements Closeable {
   /** Largest size in bytes of a file that is read; no file of ours gets near it. */
-  private static final long MOST_BYTES = 1L << 24;
+  public static final long MOST_BYTES = 1L << 24;
 
   private static final String GONE = "was deleted or moved";
 
@@ -121,14 +121,14 @@ public final class ForcedFile implements Closeable {
   }
 
   /** The bytes of a file; takes no lock. */
-  static byte[] bytes(Path file) throws IOException {
+  public static byte[] bytes(Path file) throws IOException {
     if (Files.size(file) > MOST_BYTES) {
       throw new IOException(name(file) + " is far too large to be one of ours, and was not read");
     }
     return Files.readAllBytes(file);
   }
 
-  static Path folder(Path file) {
+  public static Path folder(Path file) {
     return Objects.requireNonNull(file.toAbsolutePath().getParent(), "a file stands in a folder");
   }
 
@@ -200,9 +200,10 @@ public final class ForcedFile implements Closeable {
     try {
       found = FileStamp.of(file);
     } catch (IOException e) {
-      if (!Files.isDirectory(folder(file))) {
+      // A disk that can't be read now is no file that is gone.
+      if (Files.notExists(folder(file)) || Files.isRegularFile(folder(file))) {
         throw new Swapped("was lost: its folder was moved or deleted");
-      } else if (!Files.exists(file)) {
+      } else if (Files.notExists(file)) {
         throw new Swapped(GONE);
       }
       throw e;

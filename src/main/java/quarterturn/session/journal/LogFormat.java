@@ -185,7 +185,7 @@ public record LogFormat<H, E, L extends EventLog<E>>(
     int start = 0;
     for (int line = 1; ; line++) {
       int end = SummedLines.newline(file, start);
-      if (end < 0) {
+      if (end < 0 || (line > 1 && TornTail.begins(file, start, end))) {
         boolean sound = start == file.length && line > 1;
         String notice = sound ? null : torn(name, line);
         L log = made.of(header, List.copyOf(found), notice, line == 1 ? 1 : 0);

@@ -47,7 +47,7 @@ public final class SummedLines {
   }
 
   /** The object of a line, with its sum unchecked and still in it. */
-  private static ObjectNode parse(byte[] line) throws NotAnEventException {
+  static ObjectNode parse(byte[] line) throws NotAnEventException {
     try {
       JsonNode node = JsonTree.of(line);
       if (node instanceof ObjectNode object) {

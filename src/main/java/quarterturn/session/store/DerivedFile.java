@@ -1,12 +1,15 @@
 package quarterturn.session.store;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.zip.CRC32;
 
 /**
@@ -19,48 +22,59 @@ import java.util.zip.CRC32;
  */
 record DerivedFile(Path file, String format) {
   private static final String DRAFT = ".draft";
-  private static final int LENGTH = 256;
 
-  /** Its lines; none where it is missing or wrong. */
-  List<String> lines() {
-    String text;
+  /** What each of its lines holds; nothing where it is missing or wrong. */
+  <T> List<T> lines(Function<IndexCells, T> reader) {
+    byte[] bytes;
     try {
-      text = Files.readString(file);
+      bytes = Files.readAllBytes(file);
     } catch (IOException e) {
       return List.of();
     }
-    int at = text.indexOf('\n') + 1;
-    String body = text.substring(at);
-    if (!text.startsWith(format + " " + sum(body) + "\n")) {
+    int at = 0;
+    while (at < bytes.length && bytes[at] != '\n') {
+      at++;
+    }
+    at = Math.min(at + 1, bytes.length);
+    String head = new String(bytes, 0, at, StandardCharsets.UTF_8);
+    if (!head.equals(format + " " + sum(bytes, at) + "\n")) {
       return List.of();
     }
-    List<String> lines = new ArrayList<>(body.length() / LENGTH + 1);
+    String body = new String(bytes, at, bytes.length - at, StandardCharsets.UTF_8);
+    List<T> lines = new ArrayList<>();
     int from = 0;
     int end = body.indexOf('\n');
-    while (end >= 0) {
-      lines.add(body.substring(from, end));
-      from = end + 1;
-      end = body.indexOf('\n', from);
+    try {
+      while (end >= 0) {
+        lines.add(reader.apply(new IndexCells(body, from, end)));
+        from = end + 1;
+        end = body.indexOf('\n', from);
+      }
+    } catch (IllegalArgumentException | DateTimeException e) {
+      return List.of(); // as by another version of the program
     }
     return lines;
   }
 
   /** Writes it anew, where that can be done. */
   void write(CharSequence body) {
-    String text = body.toString();
+    byte[] bytes = body.toString().getBytes(StandardCharsets.UTF_8);
     Path draft = file.resolveSibling(file.getFileName() + DRAFT);
     try {
       // Not forced: its sum tells whether all of it is there.
-      Files.writeString(draft, format + " " + sum(text) + "\n" + text, StandardCharsets.UTF_8);
+      try (OutputStream out = Files.newOutputStream(draft)) {
+        out.write((format + " " + sum(bytes, 0) + "\n").getBytes(StandardCharsets.UTF_8));
+        out.write(bytes);
+      }
       Files.move(draft, file, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {
       // A folder that can't be written to is read without it.
     }
   }
 
-  private static String sum(String text) {
+  private static String sum(byte[] bytes, int from) {
     CRC32 crc = new CRC32();
-    crc.update(text.getBytes(StandardCharsets.UTF_8));
+    crc.update(bytes, from, bytes.length - from);
     return Long.toHexString(crc.getValue());
   }
 }

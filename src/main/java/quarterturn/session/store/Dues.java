@@ -3,6 +3,7 @@ package quarterturn.session.store;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -44,13 +45,20 @@ public final class Dues {
     List<Due> out = new ArrayList<>();
     // Of those that are due at the same time, the most pressing stays the first.
     Work.of(sessions, Map.of(), now).forEach(work -> out.add(open(work)));
+    Map<String, List<Store.Glance>> named = new HashMap<>();
+    for (Store.Glance one : sessions) {
+      if (one.started() != null && one.instrument() != null) {
+        named.computeIfAbsent(one.instrument(), name -> new ArrayList<>()).add(one);
+      }
+    }
     for (String name : new TreeSet<>(instruments)) {
-      List<Store.Glance> of =
-          sessions.stream()
-              .filter(g -> g.started() != null && name.equals(g.instrument()))
-              .toList();
-      add(out, afterTurn(name, of, rechecks));
-      add(out, season(name, of, rechecks.season()));
+      List<Store.Glance> of = named.getOrDefault(name, List.of());
+      Instant far = now.plus(rechecks.season().after());
+      List<Store.Glance> dated = of.stream().filter(g -> !after(g.over(), far)).toList();
+      // What a wrong clock dated far ahead tells nothing, unless there is nothing else.
+      of = dated.stream().anyMatch(g -> g.over() != null) ? dated : of;
+      add(out, bounded(afterTurn(name, of, rechecks), now, far));
+      add(out, bounded(season(name, of, rechecks.season()), now, far));
     }
     out.sort(Comparator.comparing(Due::at));
     return List.copyOf(out);
@@ -60,6 +68,11 @@ public final class Dues {
   public static List<Due> pressing(List<Due> dues, Limits.Rechecks rechecks, Instant now) {
     Instant ahead = now.plus(rechecks.ahead());
     return dues.stream().filter(d -> d.resumes() == null && d.come(ahead)).limit(MOST).toList();
+  }
+
+  /** A re-check that is no further ahead than its own time, though a clock was wrong. */
+  private static @Nullable Due bounded(@Nullable Due due, Instant now, Instant far) {
+    return due == null || !due.since().isAfter(far) ? due : due.known(now);
   }
 
   private static boolean possible(Store.Glance glance) {
@@ -84,7 +97,7 @@ public final class Dues {
     Store.Glance glance = work.glance();
     Instant now = work.now();
     String procedure = String.valueOf(glance.procedure());
-    Instant until = glance.waitingUntil();
+    Instant until = work.until();
     Instant last = Objects.requireNonNullElse(glance.last(), now);
     String state = Quote.sentence(work.due());
     return new Due(

@@ -8,12 +8,17 @@ import org.jspecify.annotations.Nullable;
  * since a folder of ten years has ten thousand such lines.
  */
 final class IndexCells {
-  private final String line;
+  private static final int DECIMAL = 10;
+
+  private final String text;
+  private final int end;
   private int at;
 
-  /** The cells of a line, to be taken one after the other. */
-  IndexCells(String line) {
-    this.line = line;
+  /** The cells of a line, which is a part of a text, to be taken one after the other. */
+  IndexCells(String text, int from, int end) {
+    this.text = text;
+    this.at = from;
+    this.end = end;
   }
 
   /** Puts cells into a line. */
@@ -52,11 +57,11 @@ final class IndexCells {
           : text(at.getEpochSecond() + (at.getNano() == 0 ? "" : "." + at.getNano()));
     }
 
-    Out stamp(FileStamp stamp) {
+    Out stamp(IndexStamp stamp) {
       return text(stamp.sort().name())
           .number(stamp.size())
           .number(stamp.modified())
-          .text(stamp.key());
+          .number(stamp.key());
     }
 
     void end() {
@@ -66,23 +71,33 @@ final class IndexCells {
 
   /** Whether the line has more cells. */
   boolean more() {
-    return at <= line.length();
+    return at <= end;
   }
 
   /**
-   * The next cell's text.
+   * The end of the next cell, which is then behind.
    *
    * @throws IllegalArgumentException where the line has no more
    */
-  @Nullable String text() {
-    if (at > line.length()) {
+  private int passed() {
+    if (!more()) {
       throw new IllegalArgumentException("too few cells");
     }
-    int tab = line.indexOf('\t', at);
-    int end = tab < 0 ? line.length() : tab;
-    String cell = line.substring(at, end);
-    at = end + 1;
-    return cell.isEmpty() ? null : cell.indexOf('\\') < 0 ? cell : plain(cell);
+    int tab = text.indexOf('\t', at);
+    int to = tab < 0 || tab > end ? end : tab;
+    at = to + 1;
+    return to;
+  }
+
+  /** The next cell's text. */
+  @Nullable String text() {
+    int from = at;
+    int to = passed();
+    if (to == from) {
+      return null;
+    }
+    String cell = text.substring(from, to);
+    return cell.indexOf('\\') < 0 ? cell : plain(cell);
   }
 
   private static String plain(String cell) {
@@ -108,27 +123,28 @@ final class IndexCells {
   }
 
   boolean yes() {
-    return text() != null;
+    int from = at;
+    return passed() > from;
   }
 
   @Nullable Instant time() {
-    String text = text();
-    if (text == null) {
+    int from = at;
+    int to = passed();
+    if (to == from) {
       return null;
     }
-    int dot = text.indexOf('.');
-    return dot < 0
-        ? Instant.ofEpochSecond(Long.parseLong(text))
+    int dot = text.indexOf('.', from);
+    return dot < 0 || dot > to
+        ? Instant.ofEpochSecond(Long.parseLong(text, from, to, DECIMAL))
         : Instant.ofEpochSecond(
-            Long.parseLong(text.substring(0, dot)), Long.parseLong(text.substring(dot + 1)));
+            Long.parseLong(text, from, dot, DECIMAL), Long.parseLong(text, dot + 1, to, DECIMAL));
   }
 
-  FileStamp stamp() {
-    FileStamp.Sort sort = FileStamp.Sort.valueOf(some());
+  IndexStamp stamp() {
+    IndexStamp.Sort sort = IndexStamp.Sort.valueOf(some());
     long size = whole();
     long modified = whole();
-    String key = text();
-    return new FileStamp(sort, size, modified, key == null ? "" : key);
+    return new IndexStamp(sort, size, modified, (int) whole());
   }
 
   double number() {
@@ -136,6 +152,7 @@ final class IndexCells {
   }
 
   long whole() {
-    return Long.parseLong(some());
+    int from = at;
+    return Long.parseLong(text, from, passed(), DECIMAL);
   }
 }

@@ -2,12 +2,14 @@ package quarterturn.session.store;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
+import quarterturn.session.clock.ClockDoubt;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
@@ -27,7 +29,7 @@ import quarterturn.unit.Printable;
  */
 record IndexEntry(
     String file,
-    @Nullable FileStamp stamp,
+    @Nullable IndexStamp stamp,
     @Nullable String session,
     Store.@Nullable Glance glance,
     boolean said,
@@ -37,11 +39,11 @@ record IndexEntry(
     @Nullable String why) {
 
   /** What a file holds. */
-  static IndexEntry read(Path path, @Nullable FileStamp stamp) {
+  static IndexEntry read(Path path, @Nullable IndexStamp stamp) {
     String file = String.valueOf(path.getFileName());
     if (stamp == null) {
       return none(file, null, "it can't be reached");
-    } else if (stamp.sort() == FileStamp.Sort.OTHER) {
+    } else if (stamp.sort() == IndexStamp.Sort.OTHER) {
       return none(file, stamp, "it is no file");
     } else if (stamp.size() == 0) {
       return none(file, stamp, "it is empty");
@@ -53,11 +55,11 @@ record IndexEntry(
     }
   }
 
-  private static IndexEntry none(String file, @Nullable FileStamp stamp, String why) {
+  private static IndexEntry none(String file, @Nullable IndexStamp stamp, String why) {
     return new IndexEntry(file, stamp, null, null, false, false, null, Calibration.NONE, why);
   }
 
-  private static IndexEntry of(String file, FileStamp stamp, Journal.Contents contents) {
+  private static IndexEntry of(String file, IndexStamp stamp, Journal.Contents contents) {
     Journal.Header header = contents.header();
     String notice = contents.notice();
     if (header == null) {
@@ -86,5 +88,14 @@ record IndexEntry(
     Store.Glance glance = Glances.of(name, contents);
     return new IndexEntry(
         file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
+  }
+
+  /** The times of its session; null where it is none. */
+  ClockDoubt.@Nullable Dated dated() {
+    Instant began = glance == null ? null : glance.started();
+    Instant last = glance == null ? null : glance.last();
+    return session == null || began == null || last == null
+        ? null
+        : new ClockDoubt.Dated(session, began, last);
   }
 }

@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Calibration;
@@ -16,7 +15,7 @@ final class IndexText {
   static StringBuilder of(List<IndexEntry> entries) {
     StringBuilder body = new StringBuilder(entries.size() * LENGTH);
     for (IndexEntry entry : entries) {
-      FileStamp stamp = entry.stamp();
+      IndexStamp stamp = entry.stamp();
       if (stamp != null) {
         write(new IndexCells.Out(body), entry, stamp);
       }
@@ -24,15 +23,12 @@ final class IndexText {
     return body;
   }
 
-  static List<IndexEntry> read(List<String> lines) {
-    List<IndexEntry> entries = new ArrayList<>(lines.size());
-    for (String line : lines) {
-      entries.add(entry(new IndexCells(line)));
-    }
-    return entries;
+  /** The entries of a file; none where it is missing or wrong. */
+  static List<IndexEntry> read(DerivedFile file) {
+    return file.lines(IndexText::entry);
   }
 
-  private static void write(IndexCells.Out out, IndexEntry entry, FileStamp stamp) {
+  private static void write(IndexCells.Out out, IndexEntry entry, IndexStamp stamp) {
     out.text(entry.file())
         .stamp(stamp)
         .text(entry.session())
@@ -76,7 +72,7 @@ final class IndexText {
 
   private static IndexEntry entry(IndexCells in) {
     String file = in.some();
-    FileStamp stamp = in.stamp();
+    IndexStamp stamp = in.stamp();
     String session = in.text();
     boolean said = in.yes();
     boolean stops = in.yes();

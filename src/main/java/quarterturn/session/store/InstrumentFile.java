@@ -10,9 +10,13 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.EnumMap;
@@ -21,6 +25,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import quarterturn.procedure.kind.Style;
+import quarterturn.procedure.read.Strays;
 import quarterturn.session.Instrument;
 import quarterturn.session.journal.Fields;
 import quarterturn.session.journal.Folders;
@@ -33,6 +38,7 @@ final class InstrumentFile {
   private static final String HEAD = "# An instrument known to quarterturn.\n";
   private static final YAMLMapper YAML = mapper();
 
+  private static final String NAME = "name:";
   private static final String WINDOWS = "windows";
 
   private static final List<FormField> MADE_LIKE =
@@ -73,7 +79,7 @@ final class InstrumentFile {
    * @throws FileAlreadyExistsException when the file exists
    */
   static void write(Path file, Instrument instrument) throws IOException {
-    if (Files.exists(file)) {
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new FileAlreadyExistsException(file.toString());
     }
     replace(file, instrument);
@@ -121,25 +127,76 @@ final class InstrumentFile {
   static Instrument read(Path file) throws IOException {
     String name = String.valueOf(file.getFileName());
     if (Files.size(file) > MOST_BYTES) {
-      throw new IOException(name + " is far too large for an instrument");
+      throw new Misread(name, "", "it is far too large for an instrument", null);
     }
     try {
-      Instrument instrument = instrument(YAML.readTree(Files.readAllBytes(file)));
+      byte[] bytes = Files.readAllBytes(file);
+      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes));
+      Instrument instrument = instrument(YAML.readTree(bytes));
       if (!name.equals(instrument.name() + ".yaml")) {
-        throw new IOException(
-            "%s names its instrument %s; the two must agree".formatted(name, instrument.name()));
+        String why = "it names its instrument " + instrument.name() + "; the two must agree";
+        throw new Misread(name, "", why, null);
       }
       return instrument;
     } catch (JsonProcessingException e) {
       String where = e.getLocation() == null ? "" : ":" + e.getLocation().getLineNr();
       String first = String.valueOf(e.getOriginalMessage()).lines().findFirst().orElse("");
-      throw new IOException(name + where + " is no YAML: " + Printable.of(first), e);
+      throw new Misread(name, where, "it is no YAML: " + Printable.of(first), e);
+    } catch (CharacterCodingException e) {
+      throw new Misread(name, "", "it is no text in UTF-8", e);
     } catch (NotAnEventException | IllegalArgumentException e) {
-      throw new IOException(name + ": " + e.getMessage(), e);
+      throw new Misread(name, "", String.valueOf(e.getMessage()), e);
+    }
+  }
+
+  /** A file that holds no instrument of its name. */
+  static final class Misread extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    private final String name;
+    private final String why;
+
+    /**
+     * One with a reason.
+     *
+     * @param where ":" and the line, or empty
+     */
+    Misread(String name, String where, String why, @Nullable Exception cause) {
+      super(name + where + ": " + why, cause);
+      this.name = name;
+      this.why = (where.isEmpty() ? "" : "line " + where.substring(1) + ": ") + why;
+    }
+
+    /** The line for it in a list. */
+    String line() {
+      return Strays.line(name, why);
+    }
+  }
+
+  /** Whether a file may be of the instrument of its name, damaged or not: no copy, and a text. */
+  static boolean names(Path file) {
+    String stem = String.valueOf(file.getFileName()).replaceFirst("\\.yaml$", "");
+    try (InputStream in = Files.newInputStream(file)) {
+      ByteBuffer bytes = ByteBuffer.wrap(in.readNBytes(MOST_BYTES));
+      String text = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
+      return text.lines()
+          .filter(line -> line.startsWith(NAME))
+          .map(
+              line ->
+                  line.substring(NAME.length())
+                      .replaceFirst(" #.*", "")
+                      .strip()
+                      .replaceAll("^[\"']|[\"']$", ""))
+          .allMatch(stem::equals);
+    } catch (IOException e) {
+      return false;
     }
   }
 
   private static Instrument instrument(JsonNode node) throws NotAnEventException {
+    if (!node.isObject()) {
+      throw new NotAnEventException("it holds no instrument");
+    }
     Fields f = new Fields(node);
     Map<FormField, String> typed = new EnumMap<>(FormField.class);
     String name = f.text("name");

@@ -9,7 +9,6 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Names;
 import quarterturn.session.journal.LogFormat;
-import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Tells sessions from what only stands beside them. */
@@ -51,11 +50,11 @@ final class Listings {
    */
   private static @Nullable String why(IndexEntry entry, Set<String> own) {
     String session = entry.session();
-    FileStamp stamp = entry.stamp();
+    IndexStamp stamp = entry.stamp();
     if (session == null) {
       return entry.why();
     }
-    boolean link = stamp != null && stamp.sort() == FileStamp.Sort.LINK;
+    boolean link = stamp != null && stamp.sort() == IndexStamp.Sort.LINK;
     String stem = stem(entry);
     if (link || (!session.equals(stem) && own.contains(session))) {
       return (link ? "a link to session " : "a copy of session ") + session + "; its turns count";
@@ -77,10 +76,6 @@ final class Listings {
       return null;
     }
     String stem = file.substring(0, file.length() - LogFormat.ENDING.length());
-    try {
-      return Names.check("a session", stem).equals(stem) ? stem : null;
-    } catch (NotUnderstoodException e) {
-      return null;
-    }
+    return Names.good(stem) ? stem : null;
   }
 }

@@ -15,6 +15,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Lists;
 import quarterturn.session.Neck;
 import quarterturn.session.SessionRecord;
+import quarterturn.session.clock.ClockDoubt;
 import quarterturn.session.journal.LogFormat;
 
 /**
@@ -54,6 +55,12 @@ record Opening(
     return new Opening(records, session, instrument, kind, now, limits, Lists.with(said, one));
   }
 
+  Opening with(List<Said> more) {
+    List<Said> all = new ArrayList<>(said);
+    all.addAll(more);
+    return new Opening(records, session, instrument, kind, now, limits, all);
+  }
+
   Opening ofKind(@Nullable String known) {
     return new Opening(records, session, instrument, known, now, limits, said);
   }
@@ -91,6 +98,41 @@ record Opening(
 
   private boolean saidOf(Neck neck, Answer answer) {
     return said.stream().anyMatch(s -> s.answer() == answer && neck.has(s.about()));
+  }
+
+  /**
+   * The sessions whose times are believed.
+   *
+   * @param own whether only those that may be of this neck
+   */
+  List<ClockDoubt.Dated> dated(boolean own) {
+    List<Neck> necks = new ArrayList<>(possible());
+    necks.add(neck());
+    List<Said> all =
+        Stream.concat(records.necks().stream().flatMap(Neck::said), said.stream()).toList();
+    return records.entries().stream()
+        .flatMap(entry -> Stream.ofNullable(entry.dated()))
+        .filter(one -> !own || necks.stream().anyMatch(neck -> neck.has(one.session())))
+        .filter(one -> !one.disowned(all))
+        .toList();
+  }
+
+  /** Whether the session that goes on was left in a wait that was not over at a time. */
+  boolean waits(Instant at) {
+    return neck().sessions().stream()
+        .filter(one -> one.session().equals(session))
+        .anyMatch(one -> ClockDoubt.waits(one.events(), at));
+  }
+
+  /** Whether the rod was turned in the day up to a time, or later. */
+  boolean turned(Instant at) {
+    Instant from = at.minus(limits.day());
+    return neck().turns().stream().anyMatch(turn -> turn.when().isAfter(from));
+  }
+
+  /** Whether the person did not believe that so much time had gone by. */
+  private boolean doubts() {
+    return new Carried(List.of(), List.of(), List.of(), null, said).doubts(now);
   }
 
   /** The name of the instrument as named, or as the sessions said to be the same have it. */
@@ -296,7 +338,11 @@ record Opening(
           .filter(r -> r.session().equals(session))
           .forEach(r -> day.removeAll(r.turns()));
     }
-    Instant spent = lost().map(Records.Unread::at).max(Comparator.naturalOrder()).orElse(null);
+    Stream<Instant> doubted = doubts() ? Stream.of(now) : neck().doubted();
+    Instant spent =
+        Stream.concat(lost().map(Records.Unread::at), doubted)
+            .max(Comparator.naturalOrder())
+            .orElse(null);
     return new Carried(stops(), unsure, day, spent, said);
   }
 
@@ -310,7 +356,7 @@ record Opening(
 
   private static List<Event.Past> recent(Neck neck, Instant dayBefore) {
     List<Event.Past> recent = new ArrayList<>(neck.turns());
-    recent.removeIf(turn -> !turn.at().isAfter(dayBefore));
+    recent.removeIf(turn -> !turn.when().isAfter(dayBefore));
     return recent;
   }
 }

@@ -14,15 +14,17 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Neck;
 import quarterturn.session.Question;
 import quarterturn.session.SessionRecord;
+import quarterturn.session.clock.ClockDoubt;
 import quarterturn.unit.Dates;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.Turn;
 
 /**
- * Asks what is open about other records before a session begins or goes on: whether turns on record
- * are of this instrument, what was turned where a record can't be read, and what a repairer found
- * after a stop. A procedure that turns no rod asks nothing.
+ * Asks what is open about other records before a session begins or goes on: whether the clock or a
+ * record is wrong, whether turns on record are of this instrument, what was turned where a record
+ * can't be read, and what a repairer found after a stop. A procedure that turns no rod asks
+ * nothing.
  */
 public final class OpeningDialogue implements Dialogue {
   private static final Pattern TURN = Pattern.compile("(tighten|loosen)(?:ed)?\\s+(.+)");
@@ -38,18 +40,23 @@ public final class OpeningDialogue implements Dialogue {
    *
    * @param asked the option that words are asked for, or empty
    * @param stopped whether the stops were spoken of
+   * @param timed whether the clock was spoken of
    */
-  private record Stage(Opening opening, String asked, boolean stopped) {
+  private record Stage(Opening opening, String asked, boolean stopped, boolean timed) {
     Stage asking(String option) {
-      return new Stage(opening, option, stopped);
+      return new Stage(opening, option, stopped, timed);
     }
 
     Stage with(Opening now) {
-      return new Stage(now, "", stopped);
+      return new Stage(now, "", stopped, timed);
     }
 
     Stage spoken(Opening now) {
-      return new Stage(now, "", true);
+      return new Stage(now, "", true, timed);
+    }
+
+    Stage timed(Opening now) {
+      return new Stage(now, "", stopped, true);
     }
   }
 
@@ -61,7 +68,7 @@ public final class OpeningDialogue implements Dialogue {
   public OpeningDialogue(Beginning beginning, Dates dates) {
     this.beginning = beginning;
     this.questions = new OpeningQuestions(dates);
-    stages.push(new Stage(beginning.opening(), "", false));
+    stages.push(new Stage(beginning.opening(), "", false, false));
   }
 
   /** The session to begin or resume, with what was said. */
@@ -77,7 +84,14 @@ public final class OpeningDialogue implements Dialogue {
   public Question.@Nullable Asked question() {
     Stage now = now();
     Opening opening = now.opening();
-    if (left() || !(beginning.turns() || slack(opening))) {
+    if (left()) {
+      return null;
+    }
+    ClockDoubt doubt = doubt(now);
+    if (doubt != null) {
+      return questions.clock(doubt, opening.now());
+    }
+    if (!(beginning.turns() || slack(opening))) {
       return null;
     }
     if (!now.asked().isEmpty()) {
@@ -96,7 +110,21 @@ public final class OpeningDialogue implements Dialogue {
         : questions.stopped(opening.stops(), slack(opening));
   }
 
-  /** Whether the strings stay slack and nothing is begun. */
+  private @Nullable ClockDoubt doubt(Stage now) {
+    Opening opening = now.opening();
+    boolean turns = beginning.turns();
+    return now.timed()
+        ? null
+        : ClockDoubt.of(
+            opening.dated(false),
+            opening.dated(true),
+            opening.now(),
+            opening.limits().clocks(),
+            turns || opening.session() != null,
+            at -> opening.waits(at) || (turns && opening.turned(at)));
+  }
+
+  /** Whether nothing is begun: the strings stay slack, or the clock is to be set first. */
   public boolean left() {
     return now().asked().equals(OpeningQuestions.LEAVE);
   }
@@ -112,11 +140,21 @@ public final class OpeningDialogue implements Dialogue {
     String text = typed.strip();
     Stage now = now();
     if (question instanceof Question.Choose choose) {
-      stages.push(chosen(now, choose.chosen(text)));
+      ClockDoubt doubt = doubt(now);
+      String option = choose.chosen(text);
+      stages.push(doubt == null ? chosen(now, option) : timed(now, doubt, option));
     } else {
       stages.push(worded(now, text));
     }
     return Taken.SILENTLY;
+  }
+
+  private static Stage timed(Stage now, ClockDoubt doubt, String option) {
+    return switch (option) {
+      case OpeningQuestions.LEAVE -> now.asking(option);
+      case OpeningQuestions.PASSED -> now.timed(now.opening());
+      default -> now.timed(now.opening().with(doubt.said()));
+    };
   }
 
   private static Stage chosen(Stage now, String option) {

@@ -9,6 +9,7 @@ import quarterturn.session.Event;
 import quarterturn.session.Neck;
 import quarterturn.session.Question;
 import quarterturn.session.SessionRecord;
+import quarterturn.session.clock.ClockDoubt;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
 
@@ -24,12 +25,37 @@ record OpeningQuestions(Dates dates) {
       "Leave the strings slack. Nothing is begun before a qualified repairer's finding is on"
           + " record.";
 
+  static final String PASSED = "passed";
+  static final String NOT_PASSED = "not-passed";
+  static final String CLOCK = "clock";
   static final String NONE = "none";
   static final String TURNED = "turned";
   static final String NOT_YET = "not-yet";
   static final String LEAVE = "leave";
   static final String FINDING = "finding";
   static final String NEW_START = "new-start";
+
+  /** Whether the clock or the record is wrong. */
+  Question.Choose clock(ClockDoubt doubt, Instant now) {
+    String record = "The last record is of " + dates.minute(doubt.last()) + ".";
+    String clock = "The clock says " + dates.minute(now);
+    if (doubt.behind()) {
+      return choose(
+          "The clock and the records",
+          List.of(record, clock + ", which is earlier. One of them is wrong."),
+          "Which is right?",
+          List.of(
+              option(CLOCK, "The clock is right: go on"),
+              option(LEAVE, "The clock is wrong: stop here, and set it first")));
+    }
+    return choose(
+        "The clock and the records",
+        List.of(record, clock + ".", "A wait or a day's turning would be over by now."),
+        "Has so much time gone by?",
+        List.of(
+            option(PASSED, "Yes, so much time has gone by"),
+            option(NOT_PASSED, "No, or I am not sure: the waiting begins anew")));
+  }
 
   /** Which of the necks that may be this one it is. */
   Question.Choose which(Opening opening) {
@@ -66,7 +92,7 @@ record OpeningQuestions(Dates dates) {
     Instant day = opening.now().minus(opening.limits().day());
     List<String> parts = new ArrayList<>();
     for (Event.Past past : neck.turns()) {
-      if (past.at().isAfter(day)) {
+      if (past.when().isAfter(day)) {
         String way = past.turn().turns() > 0 ? "tightened " : "loosened ";
         parts.add(way + past.turn() + " at " + dates.minute(past.at()));
       }

@@ -26,7 +26,7 @@ final class ReadingsFile {
   private ReadingsFile() {}
 
   /** A file's readings, and what tells whether it has changed since. */
-  private record Kept(@Nullable FileStamp stamp, SessionReadings readings) {}
+  private record Kept(@Nullable IndexStamp stamp, SessionReadings readings) {}
 
   /**
    * The readings of each session, by their names, the newest first.
@@ -39,7 +39,7 @@ final class ReadingsFile {
       throws IOException {
     Map<String, Kept> before = new HashMap<>();
     Map<String, Kept> now = new LinkedHashMap<>();
-    kept.lines().forEach(line -> read(new IndexCells(line), before));
+    kept.lines(ReadingsFile::read).forEach(one -> before.put(one.getKey(), one.getValue()));
     int read = 0;
     for (IndexEntry entry : entries) {
       Store.Glance glance = entry.glance();
@@ -71,7 +71,7 @@ final class ReadingsFile {
   }
 
   private static void write(IndexCells.Out out, String file, Kept kept) {
-    FileStamp stamp = kept.stamp();
+    IndexStamp stamp = kept.stamp();
     if (stamp == null) {
       return;
     }
@@ -108,15 +108,15 @@ final class ReadingsFile {
     }
   }
 
-  private static void read(IndexCells in, Map<String, Kept> into) {
+  private static Map.Entry<String, Kept> read(IndexCells in) {
     String file = in.some();
-    FileStamp stamp = in.stamp();
+    IndexStamp stamp = in.stamp();
     Instant began = some(in.time());
     List<Event> events = new ArrayList<>();
     while (in.more()) {
       events.add(event(in));
     }
-    into.put(file, new Kept(stamp, new SessionReadings(began, events)));
+    return Map.entry(file, new Kept(stamp, new SessionReadings(began, events)));
   }
 
   private static Event event(IndexCells in) {
@@ -159,6 +159,9 @@ final class ReadingsFile {
   }
 
   private static Instant some(@Nullable Instant at) {
-    return Objects.requireNonNull(at, "it has a time");
+    if (at == null) {
+      throw new IllegalArgumentException("it has no time");
+    }
+    return at;
   }
 }

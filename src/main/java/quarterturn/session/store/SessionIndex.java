@@ -38,7 +38,7 @@ final class SessionIndex {
    * the same list again where nothing has changed.
    */
   List<IndexEntry> entries() throws IOException {
-    List<IndexEntry> before = known == null ? IndexText.read(derived(FILE).lines()) : known;
+    List<IndexEntry> before = known == null ? IndexText.read(derived(FILE)) : known;
     Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
     before.forEach(entry -> byName.put(entry.file(), entry));
     List<IndexEntry> now = new ArrayList<>(before.size() + FEW);
@@ -49,7 +49,7 @@ final class SessionIndex {
           String name = String.valueOf(path.getFileName());
           if (!ours(name)) {
             IndexEntry was = byName.get(name);
-            FileStamp stamp = stamp(path);
+            IndexStamp stamp = stamp(path);
             boolean same = was != null && stamp != null && stamp.equals(was.stamp());
             read += same ? 0 : 1;
             now.add(same ? was : IndexEntry.read(path, stamp));
@@ -74,9 +74,9 @@ final class SessionIndex {
     return name.endsWith(".lock") || name.startsWith(FILE);
   }
 
-  private static @Nullable FileStamp stamp(Path path) {
+  private static @Nullable IndexStamp stamp(Path path) {
     try {
-      return FileStamp.of(path);
+      return IndexStamp.of(path);
     } catch (IOException e) {
       return null; // it went this moment, or is a link to nowhere
     }

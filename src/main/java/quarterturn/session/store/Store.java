@@ -2,8 +2,10 @@ package quarterturn.session.store;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -20,6 +22,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Quote;
+import quarterturn.procedure.read.Strays;
 import quarterturn.session.Calibration;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
@@ -186,7 +189,7 @@ public final class Store {
     }
   }
 
-  /** The instruments that could be read, by name, and a sentence for each file that could not. */
+  /** The instruments, by name, and a line for everything beside them: "not read: NAME, why". */
   public record InstrumentList(List<Instrument> instruments, List<String> notices) {}
 
   /**
@@ -289,27 +292,42 @@ public final class Store {
   /** Every instrument that is kept. */
   public InstrumentList instruments() throws IOException {
     List<Instrument> good = new ArrayList<>();
-    List<String> notices = new ArrayList<>();
-    for (Path file : files("instruments", INSTRUMENT)) {
+    Strays found = Strays.in(folder.resolve("instruments"), INSTRUMENT);
+    List<String> notices = new ArrayList<>(found.notRead());
+    for (Path file : found.files()) {
       try {
         good.add(InstrumentFile.read(file));
+      } catch (InstrumentFile.Misread e) {
+        notices.add(e.line());
       } catch (IOException e) {
-        notices.add(Printable.of(String.valueOf(e.getMessage())));
+        notices.add(Strays.line(String.valueOf(file.getFileName()), "it can't be read"));
       }
     }
     good.sort(Comparator.comparing(Instrument::name));
+    notices.sort(Comparator.naturalOrder());
     return new InstrumentList(good, notices);
   }
 
   /** The tickets of the instruments that have one, by their names. */
   public Map<String, String> tickets() throws IOException {
     Map<String, String> tickets = new HashMap<>();
-    for (Instrument instrument : instruments().instruments()) {
-      if (instrument.job().ticket() != null) {
-        tickets.put(instrument.name(), instrument.job().ticket());
+    for (Path file : files("instruments", INSTRUMENT)) {
+      try {
+        String ticket = ticketed(file) ? InstrumentFile.read(file).job().ticket() : null;
+        if (ticket != null) {
+          tickets.put(stem(file, INSTRUMENT), ticket);
+        }
+      } catch (IOException e) {
+        // What is wrong with it is said where instruments are listed.
       }
     }
     return tickets;
+  }
+
+  /** Whether a file may have a ticket in it, which is found without reading it as YAML. */
+  private static boolean ticketed(Path file) throws IOException {
+    return new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)
+        .contains(FormField.TICKET.word());
   }
 
   /**
@@ -321,9 +339,10 @@ public final class Store {
     return InstrumentFile.read(file);
   }
 
-  /** The names of the instruments, from the names of their files; no file is read. */
+  /** The names of the instruments, those included whose file is damaged, but no copies. */
   public Set<String> instrumentNames() throws IOException {
-    return files("instruments", INSTRUMENT).stream()
+    return Strays.in(folder.resolve("instruments"), INSTRUMENT).files().stream()
+        .filter(InstrumentFile::names)
         .map(f -> stem(f, INSTRUMENT))
         .collect(Collectors.toUnmodifiableSet());
   }
@@ -331,6 +350,10 @@ public final class Store {
   /** The instrument with a name. */
   public Instrument instrument(String name) throws IOException {
     Path file = instrumentFile(name);
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && Strays.why(file) != null) {
+      throw new IOException(
+          file.getFileName() + " can't be read: " + Strays.why(file) + "; mend it or move it away");
+    }
     if (!Files.isRegularFile(file)) {
       throw new IOException(
           "there is no instrument "
@@ -358,7 +381,7 @@ public final class Store {
    * @throws IOException where it is taken
    */
   public void checkFree(String name) throws IOException {
-    if (Files.exists(instrumentFile(name))) {
+    if (Files.exists(instrumentFile(name), LinkOption.NOFOLLOW_LINKS)) {
       throw taken(Names.check("an instrument", name), null);
     }
   }

@@ -56,8 +56,20 @@ public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
     return new Work(glance, instrument == null ? null : tickets.get(instrument), now);
   }
 
-  public State state() {
+  /**
+   * When its wait ends, or null. By a clock that was wrong it began in the future, and counts from
+   * now.
+   */
+  public @Nullable Instant until() {
     Instant until = glance.waitingUntil();
+    Instant last = glance.last();
+    return until == null || last == null || !last.isAfter(now)
+        ? until
+        : until.minus(Duration.between(now, last));
+  }
+
+  public State state() {
+    Instant until = until();
     if (glance.half() != null) {
       return State.HALF_TURN;
     }
@@ -71,7 +83,7 @@ public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
 
   /** When its wait ends, or else when it was last worked on. */
   private Instant since() {
-    Instant until = glance.waitingUntil();
+    Instant until = until();
     Instant last = glance.last();
     return until != null ? until : last != null ? last : now;
   }
@@ -99,7 +111,7 @@ public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
 
   /** The state in words: "rod turned, waits until 12:14, 8 minutes left". */
   public String words(Dates dates) {
-    Instant until = glance.waitingUntil();
+    Instant until = until();
     return until == null || state() != State.WAITS
         ? due()
         : rod() + "waits until " + dates.overSeenFrom(now, until) + ", " + left() + " left";
@@ -121,7 +133,7 @@ public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
 
   /** How long it still waits. */
   private String left() {
-    Instant until = glance.waitingUntil();
+    Instant until = until();
     return Dates.lasting(Duration.between(now, until == null ? now : until));
   }
 }

@@ -267,6 +267,15 @@ class DeskTest {
   }
 
   @Test
+  void aClockThatIsSetBackDoesNotKeepTheSheetsForYears() throws Exception {
+    try (Desk desk = open("desk")) {
+      desk.end();
+      watch.now = watch.now.minus(Duration.ofDays(4000));
+      assertThat(desk.look().sheets()).contains("sheets-1");
+    }
+  }
+
+  @Test
   void theSheetsWaitForTheBenchesButNotForEver() throws Exception {
     try (Desk desk = open("desk")) {
       desk.end();

@@ -83,6 +83,18 @@ class DuesTest {
     assertThat(dues(0)).isEmpty();
   }
 
+  /** A clock that stood four years ahead. */
+  @Test
+  void whatIsDatedFarAheadIsDueInItsOwnTimeFromNow() {
+    int years = 60 * 24 * 1500;
+    Due due = dues(100, turned("a-1", years, years + 10)).get(0);
+    assertThat(due.why()).isEqualTo(Due.Why.DAY);
+    assertThat(due.at()).isEqualTo(Samples.at(100 + 1440));
+    List<Due> after = dues(100, turned("a-1", years, years + 10), turned("a-2", 0, 20));
+    assertThat(after.get(0).session()).isEqualTo("a-2");
+    assertThat(after.get(0).at()).isEqualTo(Samples.at(20 + 1440));
+  }
+
   @Test
   void aSessionThatWaitsIsDueWhenItsWaitEnds() {
     Store.Glance waits =
@@ -256,7 +268,7 @@ class DuesTest {
   void aLaterSessionThatBeganEndsTheSeason() {
     Store.Glance begun = glance("b-2", Samples.started(95 * DAY, "practice-bass"));
     assertThat(why(dues(96 * DAY, begun, read("a-1", 0)))).containsExactly(Due.Why.OPEN);
-    List<Due> both = dues(0, read("b-2", 95 * DAY), read("a-1", 0));
+    List<Due> both = dues(96 * DAY, read("b-2", 95 * DAY), read("a-1", 0));
     assertThat(both).hasSize(1);
     assertThat(both.get(0).session()).isEqualTo("b-2");
   }

@@ -109,7 +109,7 @@ class SampleSessionsTest {
   void halfATurnMadeAnHourBeforeIsRested() throws Exception {
     Sessions.Wish wish = new Sessions.Wish("relief", "rest-bass", null, null, Role.BEGINNER);
     Sessions sessions = sessions("2027-03-01T11:23:00Z", null);
-    try (Sessions.Opened opened = Openings.start(sessions, wish, "another")) {
+    try (Sessions.Opened opened = Openings.start(sessions, wish, "clock", "another")) {
       Bench bench = opened.bench();
       assertThat(bench.overview().today()).isEqualTo(new Turn(0.5));
       // As found is where the rod stood before its first session on record.

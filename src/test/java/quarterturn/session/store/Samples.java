@@ -86,7 +86,7 @@ public final class Samples {
         List.of(
             new Event.Past(at(-9000), Turn.EIGHTH, new Bracket(0.5, 0.55), Bracket.touches()),
             new Event.Past(at(-8000), new Turn(-1 / 3.0), null, Bracket.passes(1)),
-            new Event.Past(at(-7000), Turn.NONE, Bracket.lifts(0.05), null));
+            new Event.Past(at(-7000), Turn.NONE, Bracket.lifts(0.05), null, null, at(-7500)));
     return List.of(
         new Event.Started(
             at(0),
@@ -108,6 +108,7 @@ public final class Samples {
                 at(-4000),
                 List.of(
                     new Carried.Said(at(0), "one", Carried.Answer.SAME, null, null),
+                    new Carried.Said(at(0), "clock", Carried.Answer.CLOCK, null, null),
                     new Carried.Said(at(-3), "two", Carried.Answer.TURNED, Turn.EIGHTH, null),
                     new Carried.Said(at(0), "three", Carried.Answer.NEW_START, null, "a neck")))),
         new Event.Started(

@@ -169,7 +169,7 @@ class StoreTest {
   }
 
   @Test
-  void instrumentsAreNamedWithoutReadingTheirFiles() throws IOException {
+  void instrumentsAreNamedThoughAFileIsDamaged() throws IOException {
     assertThat(store.instrumentNames()).isEmpty();
     store.add(
         new Instrument(

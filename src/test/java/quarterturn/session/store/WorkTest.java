@@ -67,6 +67,15 @@ class WorkTest {
   }
 
   @Test
+  void aWaitThatBeganInTheFutureLastsNoLongerThanItself() {
+    int years = 60 * 24 * 1500;
+    Store.Glance future =
+        glance("future", waits(years, years + 15), left(years + 5, "strings at pitch"));
+    assertThat(work(future, null).words(DATES)).isEqualTo("waits until 10:10, 10 minutes left");
+    assertThat(work(future, null).until()).isEqualTo(Samples.at(70));
+  }
+
+  @Test
   void aHalfMadeTurnIsFirstThenATurnedRodThenWhatIsReady() {
     List<Store.Glance> in = List.of(HALF, SETTLED, TURNED, SETTLES, RESTED, READ, RESTS);
     for (int seed = 0; seed < 20; seed++) {

@@ -1,0 +1,71 @@
+package quarterturn.command.face;
+
+import java.io.Console;
+import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneId;
+import org.jline.terminal.Terminal;
+import quarterturn.line.Typing;
+import quarterturn.screen.terminal.Settings;
+import quarterturn.screen.terminal.Surface;
+import quarterturn.screen.terminal.SystemTerminal;
+import quarterturn.script.ScriptFace;
+
+/**
+ * The face that was chosen.
+ *
+ * @param zone by which times are shown
+ */
+public record Faces(Kind kind, boolean coloured, ZoneId zone) {
+  /** The kinds of face. */
+  public enum Kind {
+    /** Full screen. */
+    SCREEN,
+    /** Typed lines. */
+    TYPED,
+    /** JSON lines. */
+    SCRIPT
+  }
+
+  /** Whether both ends are a terminal. */
+  public static boolean atATerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      // From Java 22 on there is a console without a terminal too, and a way to ask.
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (NoSuchMethodException e) {
+      return true;
+    } catch (IllegalAccessException | InvocationTargetException e) {
+      return false;
+    }
+  }
+
+  /** The face, to be closed when its last session ends. */
+  public Face open() throws IOException {
+    return switch (kind) {
+      case SCREEN -> {
+        Terminal terminal = SystemTerminal.open();
+        yield new OnScreen(terminal, Surface.open(terminal, settings(terminal)), zone);
+      }
+      case TYPED -> new InLines(typing(), zone);
+      case SCRIPT -> new InJson(new ScriptFace(System.in, System.out));
+    };
+  }
+
+  /** A face that asks in lines: JSON lines where {@code json}, else typed lines. */
+  public static Face asking(boolean json, ZoneId zone) throws IOException {
+    return new Faces(json ? Kind.SCRIPT : Kind.TYPED, false, zone).open();
+  }
+
+  private static Typing typing() {
+    return Typing.open(System.getenv("TERM"), atATerminal(), System.in, System.out);
+  }
+
+  private Settings settings(Terminal terminal) {
+    return new Settings(coloured, StandardCharsets.UTF_8.equals(terminal.encoding()));
+  }
+}

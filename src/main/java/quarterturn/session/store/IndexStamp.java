@@ -1,0 +1,45 @@
+package quarterturn.session.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * What tells that a file has not changed since it was read.
+ *
+ * @param sort whether it is a file, a link, or a folder or something else
+ * @param size in bytes
+ * @param modified when it was last written, in nanoseconds since 1970
+ * @param key goes with the file's device and number; 0 where the system gives none
+ */
+record IndexStamp(Sort sort, long size, long modified, int key) {
+  /** What stands under a name. */
+  enum Sort {
+    FILE,
+    LINK,
+    OTHER
+  }
+
+  /**
+   * The stamp of what stands at a path; of a link, that of the file it leads to.
+   *
+   * @throws IOException where nothing stands there, or a link leads nowhere
+   */
+  static IndexStamp of(Path path) throws IOException {
+    BasicFileAttributes found =
+        Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+    boolean link = found.isSymbolicLink();
+    if (link) {
+      found = Files.readAttributes(path, BasicFileAttributes.class);
+    }
+    Object key = found.fileKey();
+    return new IndexStamp(
+        !found.isRegularFile() ? Sort.OTHER : link ? Sort.LINK : Sort.FILE,
+        found.size(),
+        found.lastModifiedTime().to(TimeUnit.NANOSECONDS),
+        key == null ? 0 : key.hashCode());
+  }
+}
