@@ -64,7 +64,10 @@ final class LogCommand extends Timed implements Runnable {
   /** Sessions as the lists show them. */
   static List<SessionList.Row> rows(List<Store.Glance> sessions, Instant now, Dates dates) {
     return sessions.stream()
-        .map(one -> SessionList.Row.of(one, Work.of(one, Map.of(), now).words(dates)))
+        .map(
+            one ->
+                SessionList.Row.of(
+                    one, one.unfinished() ? Work.of(one, Map.of(), now).words(dates) : ""))
         .toList();
   }
 
