@@ -24,8 +24,11 @@ public record Dates(ZoneId zone) {
   public String minute(Instant at) {
     LocalDateTime time = LocalDateTime.ofInstant(at, zone);
     // By hand, since long lists are made of them: a formatter takes ten times as long.
-    return time.toLocalDate() + (time.getHour() < 10 ? " 0" : " ") + time.getHour()
-        + (time.getMinute() < 10 ? ":0" : ":") + time.getMinute();
+    return time.toLocalDate()
+        + (time.getHour() < 10 ? " 0" : " ")
+        + time.getHour()
+        + (time.getMinute() < 10 ? ":0" : ":")
+        + time.getMinute();
   }
 
   /** A time of day: "10:05". */

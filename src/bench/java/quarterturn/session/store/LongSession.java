@@ -31,8 +31,8 @@ import quarterturn.unit.Bracket;
 
 /**
  * How long an answer takes, from prompt to prompt without the disk, after 100 and after 5,000 of
- * them, and how long to read and resume so long a session, in one process and by the program: {@code
- * FOLDER [ANSWERS]}. The folder is left with the session and its procedure.
+ * them, and how long to read and resume so long a session, in one process and by the program:
+ * {@code FOLDER [ANSWERS]}. The folder is left with the session and its procedure.
  *
  * <p>No proven procedure goes round more than twenty times, so this one is as long as need be.
  */
@@ -243,8 +243,7 @@ public final class LongSession {
   private static Path kept(Path folder, String name, List<Event> events) throws IOException {
     Path sessions = Files.createDirectories(folder.resolve("data/sessions"));
     Event.Started was = (Event.Started) events.get(0);
-    Journal.Header header =
-        new Journal.Header(name, was.procedure(), was.revision(), was.digest());
+    Journal.Header header = new Journal.Header(name, was.procedure(), was.revision(), was.digest());
     Path file = sessions.resolve(name + LogFormat.ENDING);
     Unforced.write(file, header, events);
     return file;

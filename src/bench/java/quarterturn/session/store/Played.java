@@ -51,8 +51,8 @@ record Played(
     }
     List<Played> pool = new ArrayList<>();
     for (int seed = 0; pool.size() < many; seed++) {
-      Library library = Objects.requireNonNull(
-              libraries.get(PROCEDURES.get(seed % PROCEDURES.size())));
+      Library library =
+          Objects.requireNonNull(libraries.get(PROCEDURES.get(seed % PROCEDURES.size())));
       Played played = play(library, kind, seed % 3 == 0 ? Role.TECHNICIAN : Role.BEGINNER, seed);
       if (played != null) {
         pool.add(played);
@@ -95,7 +95,8 @@ record Played(
         PracticeBench.Kept.NOWHERE);
   }
 
-  private static @Nullable Played play(Library library, String kind, Role role, int seed) throws IOException {
+  private static @Nullable Played play(Library library, String kind, Role role, int seed)
+      throws IOException {
     PracticeBench bench = bench(library, kind, role, seed, Rehearsal.START);
     try {
       while (!bench.prompt().ended()) {

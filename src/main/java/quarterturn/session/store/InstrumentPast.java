@@ -9,7 +9,8 @@ import quarterturn.session.Neck;
  * All that is on record of an instrument, at one look.
  *
  * @param neck of its rod; of older sessions perhaps only what they come to
- * @param sessions what was read and turned in each of its sessions, by their names, the newest first
+ * @param sessions what was read and turned in each of its sessions, by their names, the newest
+ *     first
  * @param glances its sessions as lists have them, the newest first
  * @param came how often its turns did what was expected of them
  * @param all the same of all instruments

@@ -119,9 +119,7 @@ class SessionIndexTest {
     new DerivedFile(index(), "quarterturn index 1").write(body);
     assertThat(Store.at(data).sessions().get(0).rod().net()).isEqualTo(Turn.NONE);
     double net =
-        past("bass-1").neck().turns().stream()
-            .mapToDouble(past -> past.turn().turns())
-            .sum();
+        past("bass-1").neck().turns().stream().mapToDouble(past -> past.turn().turns()).sum();
     assertThat(net).isEqualTo(4 * 0.125);
   }
 
