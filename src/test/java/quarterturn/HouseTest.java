@@ -59,6 +59,7 @@ class HouseTest {
           "session.engine",
           "session.engine.figures",
           "session.journal",
+          "session.listing",
           "session.store",
           "session.store.archive",
           "rehearsal.simulated",

@@ -1,5 +1,7 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Listing;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -155,7 +157,7 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
 
     @Override
     public List<String> all() throws IOException {
-      Store.Listing listing = sessions.store().listing();
+      Listing listing = sessions.store().listing();
       List<SessionList.Row> rows =
           LogCommand.rows(listing.sessions(), sessions.clock().instant(), dates());
       List<String> lines = new ArrayList<>(SessionList.sentences(rows, rules.results(), dates()));
@@ -168,7 +170,7 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
       Instant now = sessions.clock().instant();
       Limits.Rechecks rechecks = rules.limits().rechecks();
       Store store = sessions.store();
-      List<Store.Glance> glances = store.sessions();
+      List<Glance> glances = store.sessions();
       List<Due> dues = Dues.of(glances, store.instrumentNames(), rechecks, now);
       return HomeItems.of(
           Work.of(glances, store.tickets(), now),

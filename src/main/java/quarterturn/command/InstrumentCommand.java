@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +46,7 @@ final class InstrumentCommand extends Timed implements Runnable {
     Store store = where.store();
     Store.InstrumentList shelf = store.instruments();
     List<InstrumentPages.Row> rows = new ArrayList<>();
-    List<Store.Glance> sessions = store.sessions();
+    List<Glance> sessions = store.sessions();
     List<Work> open = Work.of(sessions, Map.of(), clock.instant());
     for (Instrument instrument : shelf.instruments()) {
       InstrumentPages.Row row =
@@ -118,9 +119,9 @@ final class InstrumentCommand extends Timed implements Runnable {
   }
 
   /** The sessions of an instrument, oldest first. */
-  private List<SessionList.Row> of(List<Store.Glance> sessions, String instrument) {
-    List<Store.Glance> of = new ArrayList<>();
-    for (Store.Glance glance : sessions) {
+  private List<SessionList.Row> of(List<Glance> sessions, String instrument) {
+    List<Glance> of = new ArrayList<>();
+    for (Glance glance : sessions) {
       if (instrument.equals(glance.instrument())) {
         of.add(0, glance);
       }

@@ -1,5 +1,7 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Calibration;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +22,6 @@ import quarterturn.procedure.kind.Style;
 import quarterturn.report.HistoryReport;
 import quarterturn.report.ReadingHistory;
 import quarterturn.script.HistoryJson;
-import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
@@ -86,7 +87,7 @@ final class InstrumentHistory extends Placed {
     Kind kind = rules.kinds().get(instrument.kind());
     InstrumentPast past = store.past(instrument.name(), rules.limits(), of.clock());
     List<Event.Past> turns = past.neck().turns();
-    for (Store.Glance glance : past.glances()) {
+    for (Glance glance : past.glances()) {
       if (glance.notice() != null) {
         notices.accept("session " + glance.name() + ": " + glance.notice());
       }

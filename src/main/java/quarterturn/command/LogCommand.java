@@ -1,5 +1,7 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Listing;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -55,14 +57,14 @@ final class LogCommand extends Timed implements Runnable {
       mixinStandardHelpOptions = true,
       description = "Lists every session, the newest first.")
   int list(@Mixin Where where) throws IOException {
-    Store.Listing listing = where.store().listing();
+    Listing listing = where.store().listing();
     Dates dates = new Dates(clock.getZone());
     print(SessionList.lines(rows(listing.sessions(), clock.instant(), dates), dates));
     return print(listing.notRead());
   }
 
   /** Sessions as the lists show them. */
-  static List<SessionList.Row> rows(List<Store.Glance> sessions, Instant now, Dates dates) {
+  static List<SessionList.Row> rows(List<Glance> sessions, Instant now, Dates dates) {
     return sessions.stream()
         .map(
             one ->
@@ -176,7 +178,7 @@ final class LogCommand extends Timed implements Runnable {
 
   /** A session as lists tell of it, with its instrument's ticket; null where it has no list. */
   private @Nullable Work work(Store store, String session) throws IOException {
-    for (Store.Glance glance : store.sessions()) {
+    for (Glance glance : store.sessions()) {
       if (glance.name().equals(session)) {
         return Work.of(glance, store.tickets(), clock.instant());
       }

@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Listing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,5 +1,6 @@
 package quarterturn.report;
 
+import quarterturn.session.listing.Calibration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;

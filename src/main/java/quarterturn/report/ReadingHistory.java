@@ -1,5 +1,6 @@
 package quarterturn.report;
 
+import quarterturn.session.listing.SessionReadings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,7 +15,6 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.PastTurns;
-import quarterturn.session.store.SessionReadings;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

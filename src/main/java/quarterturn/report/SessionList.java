@@ -1,5 +1,6 @@
 package quarterturn.report;
 
+import quarterturn.session.listing.Glance;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -31,8 +32,8 @@ public final class SessionList {
      *
      * @param open how it stands where it is not over
      */
-    public static Row of(Store.Glance glance, String open) {
-      Store.Glance.Rod rod = glance.rod();
+    public static Row of(Glance glance, String open) {
+      Glance.Rod rod = glance.rod();
       String instrument = glance.instrument() != null ? glance.instrument() : glance.kind();
       String notice = glance.notice() == null ? "" : " (" + glance.notice() + ")";
       return new Row(
@@ -44,7 +45,7 @@ public final class SessionList {
           state(glance, open) + notice);
     }
 
-    private static String state(Store.Glance glance, String open) {
+    private static String state(Glance glance, String open) {
       Event.Ended ended = glance.ended();
       if (ended != null) {
         return (ended.handOver() ? "handed over: " : "ended: ") + InWindow.shown(ended.outcome());

@@ -1,5 +1,6 @@
 package quarterturn.script;
 
+import quarterturn.session.listing.Glance;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
@@ -19,7 +20,7 @@ public final class WorkJson {
    * @param place where the session is, such as "Neck relief, part 5 of 7: Turn"
    */
   public static String of(Work work, String place, Dates dates) {
-    Store.Glance glance = work.glance();
+    Glance glance = work.glance();
     Instant until = work.state() == Work.State.WAITS ? work.until() : null;
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.put("session", glance.name());

@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -27,10 +28,10 @@ class InterleavedTest {
     face.types("relief blue technician", "relief green technician", "relief red technician");
     assertThat(shop.home("Ana").open(face, true)).isEqualTo(0);
 
-    List<Store.Glance> sessions = shop.store().sessions();
-    assertThat(sessions.stream().map(Store.Glance::instrument).toList())
+    List<Glance> sessions = shop.store().sessions();
+    assertThat(sessions.stream().map(Glance::instrument).toList())
         .containsExactlyElementsIn(FOUND.keySet());
-    for (Store.Glance glance : sessions) {
+    for (Glance glance : sessions) {
       List<Event> kept = shop.store().read(glance.name()).events();
       assertWithMessage(glance.on()).that(glance.ended()).isNotNull();
       assertWithMessage(glance.on()).that(kept).isEqualTo(face.left.get(glance.name()));

@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -121,7 +122,7 @@ class LostOutputTest {
     UserFolders folders = new UserFolders(Map.of(), "Linux", folder.toString());
     InputStream in = new ByteArrayInputStream("medium\n".getBytes(StandardCharsets.UTF_8));
     assertThat(Captured.of(shop, folders, in, lost, args).status()).isEqualTo(Output.NOBODY_READS);
-    Store.Glance left = Store.at(data).sessions().get(0);
+    Glance left = Store.at(data).sessions().get(0);
     assertThat(left.unfinished()).isTrue();
     assertThat(left.standing()).isNotNull();
   }

@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 import static quarterturn.command.Reworded.flat;
@@ -120,7 +121,7 @@ class SamplesTest {
       same("exports/" + log, run("log", "show", session, "--data", data(), "--own", own(session)));
     }
     assertThat(samples.store().sessions()).hasSize(12);
-    assertThat(samples.store().sessions().stream().filter(Store.Glance::unfinished).count())
+    assertThat(samples.store().sessions().stream().filter(Glance::unfinished).count())
         .isEqualTo(6L);
   }
 

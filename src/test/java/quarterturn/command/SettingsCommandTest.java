@@ -1,5 +1,6 @@
 package quarterturn.command;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -70,7 +71,7 @@ class SettingsCommandTest {
     List<String> names =
         Store.at(folder.resolve("kept")).sessions().stream()
             .filter(glance -> procedure.equals(glance.procedure()))
-            .map(Store.Glance::name)
+            .map(Glance::name)
             .toList();
     assertThat(names).hasSize(1);
     return names.get(0);

@@ -1,5 +1,6 @@
 package quarterturn.fault;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -174,7 +175,7 @@ final class SessionScenario implements Scenario {
     }
     List<String> names = new ArrayList<>();
     int most = 0;
-    for (Store.Glance glance : store.sessions()) {
+    for (Glance glance : store.sessions()) {
       names.add(glance.name());
       Journal.Contents found = store.read(glance.name());
       int there = found.events().size();

@@ -1,5 +1,7 @@
 package quarterturn.report;
 
+import quarterturn.session.listing.SessionReadings;
+import quarterturn.session.listing.Calibration;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.io.IOException;
@@ -14,11 +16,9 @@ import quarterturn.craft.rod.Belief;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.ShippedRules;
-import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.engine.Story;
-import quarterturn.session.store.SessionReadings;
 import quarterturn.unit.Turn;
 
 class HistoryReportTest {

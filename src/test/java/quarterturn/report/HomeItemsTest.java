@@ -1,5 +1,6 @@
 package quarterturn.report;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Duration;
@@ -26,19 +27,19 @@ class HomeItemsTest {
   private static final Limits.Rechecks RECHECKS = ShippedRules.LIMITS.rechecks();
   private static final Instant NOW = Instant.parse("2027-03-03T12:00:00Z");
 
-  private static Store.Glance glance(
+  private static Glance glance(
       String name, int hoursAgo, @Nullable Instant until, Event.@Nullable Ended ended) {
     return glance(name, hoursAgo, until, ended, "strings at pitch");
   }
 
-  private static Store.Glance glance(
+  private static Glance glance(
       String name,
       int hoursAgo,
       @Nullable Instant until,
       Event.@Nullable Ended ended,
       @Nullable String standing) {
     Instant began = NOW.minus(Duration.ofHours(hoursAgo));
-    return new Store.Glance(
+    return new Glance(
         name,
         "relief",
         "practice-bass",
@@ -55,7 +56,7 @@ class HomeItemsTest {
         null);
   }
 
-  private static List<HomeDialogue.Item> items(List<Store.Glance> sessions) {
+  private static List<HomeDialogue.Item> items(List<Glance> sessions) {
     return HomeItems.of(
         Work.of(sessions, Map.of(), NOW),
         Dues.pressing(Dues.of(sessions, Set.of("practice-bass"), RECHECKS, NOW), RECHECKS, NOW),
@@ -90,9 +91,9 @@ class HomeItemsTest {
 
   @Test
   void anUnfinishedSessionThatIsDueIsResumedAndSaysHowItStands() {
-    Store.Glance waits = glance("w-1", 3, NOW.plus(Duration.ofMinutes(13)).plusSeconds(20), null);
-    Store.Glance over = glance("w-2", 3, NOW.minus(Duration.ofMinutes(1)), null);
-    Store.Glance open = glance("o-3", 30, null, null);
+    Glance waits = glance("w-1", 3, NOW.plus(Duration.ofMinutes(13)).plusSeconds(20), null);
+    Glance over = glance("w-2", 3, NOW.minus(Duration.ofMinutes(1)), null);
+    Glance open = glance("o-3", 30, null, null);
     assertThat(items(List.of(waits, over, open)))
         .containsExactly(
             resumed("w-2", ": settled, ready", "Begun 09:00. Settled, ready", false),
@@ -122,9 +123,9 @@ class HomeItemsTest {
 
   @Test
   void aDiscardedSessionIsNotListed() {
-    Store.Glance open = glance("o-3", 30, null, null);
-    Store.Glance gone =
-        new Store.Glance(
+    Glance open = glance("o-3", 30, null, null);
+    Glance gone =
+        new Glance(
             "o-3",
             "relief",
             "practice-bass",
@@ -145,7 +146,7 @@ class HomeItemsTest {
 
   @Test
   void everyUnfinishedSessionIsListedAndTheOneLeftLongestAgoIsFirst() {
-    List<Store.Glance> sessions = new ArrayList<>();
+    List<Glance> sessions = new ArrayList<>();
     for (int i = 6; i >= 0; i--) {
       sessions.add(glance("o-" + i, i + 1, null, null));
     }

@@ -1,5 +1,6 @@
 package quarterturn.script;
 
+import quarterturn.session.listing.Calibration;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Instant;
@@ -8,7 +9,6 @@ import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.report.ReadingHistory;
-import quarterturn.session.Calibration;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

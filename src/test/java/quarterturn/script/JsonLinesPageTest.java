@@ -1,5 +1,6 @@
 package quarterturn.script;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -29,8 +30,8 @@ class JsonLinesPageTest {
 
   /** The waiting session of the page. */
   private static JsonNode printed() throws Exception {
-    Store.Glance glance =
-        new Store.Glance(
+    Glance glance =
+        new Glance(
             "2027-03-02-relief-x2m7",
             "relief",
             "blue",
@@ -48,7 +49,7 @@ class JsonLinesPageTest {
             null,
             true,
             "Ana",
-            Store.Glance.Rod.NOT_TURNED);
+            Glance.Rod.NOT_TURNED);
     String place = "Neck relief, part 6 of 7: Settle and read";
     Work work = new Work(glance, "4711", NOW);
     return new JsonMapper().readTree(WorkJson.of(work, place, new Dates(ZoneOffset.UTC)));

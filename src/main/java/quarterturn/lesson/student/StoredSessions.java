@@ -1,5 +1,6 @@
 package quarterturn.lesson.student;
 
+import quarterturn.session.listing.Glance;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -89,23 +90,23 @@ public final class StoredSessions implements BenchSessions {
           .store()
           .add(FormFields.instrument(setup.kind(), now, Map.of(FormField.KIND, setup.kind())));
     }
-    List<Store.Glance> glances =
+    List<Glance> glances =
         sessions.store().sessions().stream()
             .filter(glance -> procedure.equals(glance.procedure()) && glance.started() != null)
             .toList();
     if (setup.neck() == null) {
       glances = ofLesson(glances);
     }
-    Store.Glance begun = glances.isEmpty() ? null : glances.get(0);
+    Glance begun = glances.isEmpty() ? null : glances.get(0);
     return setup.neck() == null
         ? real(procedure, glances, begun)
         : simulated(procedure, begun, setup.neck());
   }
 
   /** Those of this lesson; records of earlier versions do not say of which they are. */
-  private List<Store.Glance> ofLesson(List<Store.Glance> glances) throws IOException {
-    List<Store.Glance> out = new ArrayList<>();
-    for (Store.Glance glance : glances) {
+  private List<Glance> ofLesson(List<Glance> glances) throws IOException {
+    List<Glance> out = new ArrayList<>();
+    for (Glance glance : glances) {
       Event first = sessions.store().read(glance.name()).events().get(0);
       String lesson = first instanceof Event.Started started ? started.lesson() : null;
       if (lesson == null ? untold : lesson.equals(plan.lesson())) {
@@ -121,7 +122,7 @@ public final class StoredSessions implements BenchSessions {
    * @param glances of this procedure, the newest first; it stands in the place of the others
    * @param begun the newest of them, or null
    */
-  private Run real(String procedure, List<Store.Glance> glances, Store.@Nullable Glance begun)
+  private Run real(String procedure, List<Glance> glances, @Nullable Glance begun)
       throws IOException, UnreadableException {
     if (begun != null && begun.ended() != null) {
       Library library = sessions.proven(procedure);
@@ -141,9 +142,9 @@ public final class StoredSessions implements BenchSessions {
   }
 
   /** The events of the sessions that session {@code by} replaces, oldest first. */
-  private List<Event> replaced(List<Store.Glance> glances, String by) throws IOException {
+  private List<Event> replaced(List<Glance> glances, String by) throws IOException {
     List<Event> events = new ArrayList<>();
-    for (Store.Glance glance : glances) {
+    for (Glance glance : glances) {
       if (!glance.name().equals(by)) {
         events.addAll(0, sessions.store().read(glance.name()).events());
       }
@@ -151,7 +152,7 @@ public final class StoredSessions implements BenchSessions {
     return events;
   }
 
-  private Run simulated(String procedure, Store.@Nullable Glance begun, NamedNeck neck)
+  private Run simulated(String procedure, @Nullable Glance begun, NamedNeck neck)
       throws IOException, UnreadableException {
     Library library = sessions.proven(procedure);
     if (simulated == null) {

@@ -1,5 +1,7 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.IndexEntry;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -43,7 +45,7 @@ final class Bearing {
     this.instrument = instrument;
     this.dayBefore = dayBefore;
     for (IndexEntry entry : entries) {
-      Store.Glance glance = entry.glance();
+      Glance glance = entry.glance();
       if (glance == null || instrument == null || !instrument.equals(glance.instrument())) {
         others.add(entry);
       } else {
@@ -111,13 +113,13 @@ final class Bearing {
   }
 
   private boolean bears(IndexEntry entry) {
-    Store.Glance glance = entry.glance();
+    Glance glance = entry.glance();
     if (glance == null) {
       return entry.file().endsWith(LogFormat.ENDING) && !entry.file().startsWith(".");
     } else if (instrument == null || entry.said() || entry.why() != null) {
       return true;
     }
-    Store.Glance.Rod rod = glance.rod();
+    Glance.Rod rod = glance.rod();
     Instant turned = glance.turned();
     return glance.instrument() == null
         && (entry.stops()

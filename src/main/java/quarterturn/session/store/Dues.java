@@ -1,5 +1,6 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,21 +41,21 @@ public final class Dues {
    * @param rechecks the times of re-checks
    */
   public static List<Due> of(
-      List<Store.Glance> all, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
-    List<Store.Glance> sessions = all.stream().filter(Dues::possible).toList();
+      List<Glance> all, Set<String> instruments, Limits.Rechecks rechecks, Instant now) {
+    List<Glance> sessions = all.stream().filter(Dues::possible).toList();
     List<Due> out = new ArrayList<>();
     // Of those that are due at the same time, the most pressing stays the first.
     Work.of(sessions, Map.of(), now).forEach(work -> out.add(open(work)));
-    Map<String, List<Store.Glance>> named = new HashMap<>();
-    for (Store.Glance one : sessions) {
+    Map<String, List<Glance>> named = new HashMap<>();
+    for (Glance one : sessions) {
       if (one.started() != null && one.instrument() != null) {
         named.computeIfAbsent(one.instrument(), name -> new ArrayList<>()).add(one);
       }
     }
     for (String name : new TreeSet<>(instruments)) {
-      List<Store.Glance> of = named.getOrDefault(name, List.of());
+      List<Glance> of = named.getOrDefault(name, List.of());
       Instant far = now.plus(rechecks.season().after());
-      List<Store.Glance> dated = of.stream().filter(g -> !after(g.over(), far)).toList();
+      List<Glance> dated = of.stream().filter(g -> !after(g.over(), far)).toList();
       // What a wrong clock dated far ahead tells nothing, unless there is nothing else.
       of = dated.stream().anyMatch(g -> g.over() != null) ? dated : of;
       add(out, bounded(afterTurn(name, of, rechecks), now, far));
@@ -75,7 +76,7 @@ public final class Dues {
     return due == null || !due.since().isAfter(far) ? due : due.known(now);
   }
 
-  private static boolean possible(Store.Glance glance) {
+  private static boolean possible(Glance glance) {
     Event.Ended ended = glance.ended();
     return possible(glance.last())
         && possible(glance.waitingUntil())
@@ -94,7 +95,7 @@ public final class Dues {
   }
 
   private static Due open(Work work) {
-    Store.Glance glance = work.glance();
+    Glance glance = work.glance();
     Instant now = work.now();
     String procedure = String.valueOf(glance.procedure());
     Instant until = work.until();
@@ -115,14 +116,14 @@ public final class Dues {
    * where the rod was turned again since, or the instrument was handed over.
    */
   private static @Nullable Due afterTurn(
-      String name, List<Store.Glance> of, Limits.Rechecks rechecks) {
-    Store.Glance turned = lastOver(of.stream().filter(g -> g.turned() != null).toList());
+      String name, List<Glance> of, Limits.Rechecks rechecks) {
+    Glance turned = lastOver(of.stream().filter(g -> g.turned() != null).toList());
     Instant end = turned == null ? null : turned.over();
     if (turned == null || end == null || handedOver(turned) != null) {
       return null;
     }
     Instant read = Instant.MIN;
-    for (Store.Glance other : of) {
+    for (Glance other : of) {
       if (after(other.turned(), end) || after(handedOver(other), end)) {
         return null;
       }
@@ -141,8 +142,8 @@ public final class Dues {
   /**
    * The re-check a season after the last session that is over, or null where another began since.
    */
-  private static @Nullable Due season(String name, List<Store.Glance> of, Limits.Recheck season) {
-    Store.Glance last = lastOver(of);
+  private static @Nullable Due season(String name, List<Glance> of, Limits.Recheck season) {
+    Glance last = lastOver(of);
     Instant end = last == null ? null : last.over();
     if (last == null || end == null) {
       return null;
@@ -152,7 +153,7 @@ public final class Dues {
   }
 
   private static Due due(
-      String name, Store.Glance session, Instant end, Due.Why why, Limits.Recheck recheck) {
+      String name, Glance session, Instant end, Due.Why why, Limits.Recheck recheck) {
     return new Due(
         end.plus(recheck.after()),
         why,
@@ -163,14 +164,14 @@ public final class Dues {
         end);
   }
 
-  private static Store.@Nullable Glance lastOver(List<Store.Glance> of) {
+  private static @Nullable Glance lastOver(List<Glance> of) {
     return of.stream()
         .filter(g -> g.over() != null)
         .max(Comparator.comparing(g -> Objects.requireNonNull(g.over())))
         .orElse(null);
   }
 
-  private static @Nullable Instant handedOver(Store.Glance glance) {
+  private static @Nullable Instant handedOver(Glance glance) {
     Event.Ended ended = glance.ended();
     return ended != null && ended.handOver() ? ended.at() : null;
   }

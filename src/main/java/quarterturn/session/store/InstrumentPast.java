@@ -1,8 +1,12 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.IndexEntry;
+import quarterturn.session.listing.Listings;
+import quarterturn.session.listing.SessionReadings;
+import quarterturn.session.listing.Calibration;
 import java.util.List;
 import java.util.Map;
-import quarterturn.session.Calibration;
 import quarterturn.session.Neck;
 
 /**
@@ -18,7 +22,7 @@ import quarterturn.session.Neck;
 public record InstrumentPast(
     Neck neck,
     Map<String, SessionReadings> sessions,
-    List<Store.Glance> glances,
+    List<Glance> glances,
     Calibration came,
     Calibration all) {
   static InstrumentPast of(
@@ -29,12 +33,12 @@ public record InstrumentPast(
     Calibration came = Calibration.NONE;
     Calibration all = Calibration.NONE;
     for (IndexEntry entry : entries) {
-      Store.Glance glance = entry.glance();
+      Glance glance = entry.glance();
       all = all.plus(entry.came());
       boolean own = glance != null && instrument.equals(glance.instrument());
       came = own ? came.plus(entry.came()) : came;
     }
-    List<Store.Glance> glances =
+    List<Glance> glances =
         Listings.of(entries).sessions().stream()
             .filter(glance -> instrument.equals(glance.instrument()))
             .toList();

@@ -1,5 +1,6 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.IndexEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;

@@ -1,5 +1,7 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Glances;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -390,7 +392,7 @@ public record Sessions(
 
   /** The unfinished sessions of an instrument, or all where it is null, the most pressing first. */
   public List<Work> unfinished(@Nullable String instrument) throws IOException {
-    List<Store.Glance> of =
+    List<Glance> of =
         store.sessions().stream()
             .filter(one -> instrument == null || instrument.equals(one.instrument()))
             .toList();

@@ -1,5 +1,6 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -15,7 +16,7 @@ import quarterturn.unit.Worded;
  * @param ticket of its instrument, or null
  * @param now when it is looked at
  */
-public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
+public record Work(Glance glance, @Nullable String ticket, Instant now) {
   /**
    * Those with a turned rod before others, a half-made turn first; what waits after what can go on.
    */
@@ -43,15 +44,15 @@ public record Work(Store.Glance glance, @Nullable String ticket, Instant now) {
    * @param tickets by the names of instruments
    */
   public static List<Work> of(
-      List<Store.Glance> sessions, Map<String, String> tickets, Instant now) {
+      List<Glance> sessions, Map<String, String> tickets, Instant now) {
     return sessions.stream()
-        .filter(Store.Glance::unfinished)
+        .filter(Glance::unfinished)
         .map(one -> of(one, tickets, now))
         .sorted(ORDER)
         .toList();
   }
 
-  public static Work of(Store.Glance glance, Map<String, String> tickets, Instant now) {
+  public static Work of(Glance glance, Map<String, String> tickets, Instant now) {
     String instrument = glance.instrument();
     return new Work(glance, instrument == null ? null : tickets.get(instrument), now);
   }

@@ -78,6 +78,7 @@ class EventJsonTest {
             "back",
             "earlier",
             "expected",
+            "freed",
             "elsewhere");
     for (Event event : Samples.everyKind()) {
       ObjectNode whole = EventJson.EVENTS.write(event);

@@ -1,5 +1,6 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -27,7 +28,7 @@ class DuesTest {
   private static final int DAY = 24 * 60;
   private static final Set<String> KEPT = Set.of("practice-bass", "blue-guitar");
 
-  private static Store.Glance glance(String name, Event... events) {
+  private static Glance glance(String name, Event... events) {
     return Samples.glance(name, List.of(events));
   }
 
@@ -36,11 +37,11 @@ class DuesTest {
   }
 
   /** An eighth was turned, and the session ended. */
-  private static Store.Glance turned(String name, int begun, int end) {
+  private static Glance turned(String name, int begun, int end) {
     return turned(name, "practice-bass", begun, end);
   }
 
-  private static Store.Glance turned(String name, String instrument, int begun, int end) {
+  private static Glance turned(String name, String instrument, int begun, int end) {
     return glance(
         name,
         Samples.started(begun, instrument),
@@ -50,7 +51,7 @@ class DuesTest {
   }
 
   /** The relief was read and nothing turned. */
-  private static Store.Glance read(String name, int begun) {
+  private static Glance read(String name, int begun) {
     return glance(
         name,
         Samples.started(begun, "practice-bass"),
@@ -58,7 +59,7 @@ class DuesTest {
         ended(begun + 6, false));
   }
 
-  private static List<Due> dues(int now, Store.Glance... sessions) {
+  private static List<Due> dues(int now, Glance... sessions) {
     return Dues.of(List.of(sessions), KEPT, RECHECKS, Samples.at(now));
   }
 
@@ -66,14 +67,14 @@ class DuesTest {
     return dues.stream().map(Due::why).toList();
   }
 
-  private static @Nullable Due afterTurn(Store.Glance... sessions) {
+  private static @Nullable Due afterTurn(Glance... sessions) {
     return dues(0, sessions).stream()
         .filter(d -> d.why() == Due.Why.DAY || d.why() == Due.Why.WEEK)
         .findFirst()
         .orElse(null);
   }
 
-  private static Due.@Nullable Why whyAfterTurn(Store.Glance... sessions) {
+  private static Due.@Nullable Why whyAfterTurn(Glance... sessions) {
     Due due = afterTurn(sessions);
     return due == null ? null : due.why();
   }
@@ -97,7 +98,7 @@ class DuesTest {
 
   @Test
   void aSessionThatWaitsIsDueWhenItsWaitEnds() {
-    Store.Glance waits =
+    Glance waits =
         glance(
             "a-1",
             Samples.started(0, "practice-bass"),
@@ -175,7 +176,7 @@ class DuesTest {
 
   @Test
   void oneReCheckAtATimeAndEachIsAnsweredByALaterReading() {
-    Store.Glance turned = turned("a-1", 0, 60);
+    Glance turned = turned("a-1", 0, 60);
     assertThat(whyAfterTurn(turned)).isEqualTo(Due.Why.DAY);
     Due week = afterTurn(read("b-2", DAY + 70), turned);
     assertThat(week).isNotNull();
@@ -193,7 +194,7 @@ class DuesTest {
 
   @Test
   void aReadingTooSoonAfterTheTurnAnswersNothing() {
-    Store.Glance turned = turned("a-1", 0, 60);
+    Glance turned = turned("a-1", 0, 60);
     int half = 60 + DAY / 2;
     assertThat(whyAfterTurn(read("b-2", half - 5), turned)).isEqualTo(Due.Why.WEEK);
     assertThat(whyAfterTurn(read("b-2", half - 6), turned)).isEqualTo(Due.Why.DAY);
@@ -204,14 +205,14 @@ class DuesTest {
 
   @Test
   void aSessionThatReadNoReliefAnswersNothing() {
-    Store.Glance none =
+    Glance none =
         glance(
             "b-2",
             Samples.started(DAY + 70, "practice-bass"),
             Samples.unmeasured(DAY + 71),
             ended(DAY + 75, false));
     assertThat(whyAfterTurn(none, turned("a-1", 0, 60))).isEqualTo(Due.Why.DAY);
-    Store.Glance other =
+    Glance other =
         glance(
             "c-3",
             Samples.started(DAY + 70, "blue-guitar"),
@@ -227,7 +228,7 @@ class DuesTest {
     assertThat(again).isNotNull();
     assertThat(again.session()).isEqualTo("b-2");
     assertThat(again.why()).isEqualTo(Due.Why.DAY);
-    Store.Glance open =
+    Glance open =
         glance(
             "c-3",
             Samples.started(2 * DAY, "practice-bass"),
@@ -239,14 +240,14 @@ class DuesTest {
 
   @Test
   void withARepairerNothingIsReadAgainBeforeTheSeason() {
-    Store.Glance over =
+    Glance over =
         glance(
             "b-2",
             Samples.started(100, "practice-bass"),
             Samples.turned(101, Turn.EIGHTH),
             ended(110, true));
     assertThat(why(dues(200, over, turned("a-1", 0, 60)))).containsExactly(Due.Why.SEASON);
-    Store.Glance unturned = glance("b-2", Samples.started(100, "practice-bass"), ended(110, true));
+    Glance unturned = glance("b-2", Samples.started(100, "practice-bass"), ended(110, true));
     assertThat(why(dues(200, unturned, turned("a-1", 0, 60)))).containsExactly(Due.Why.SEASON);
   }
 
@@ -266,7 +267,7 @@ class DuesTest {
 
   @Test
   void aLaterSessionThatBeganEndsTheSeason() {
-    Store.Glance begun = glance("b-2", Samples.started(95 * DAY, "practice-bass"));
+    Glance begun = glance("b-2", Samples.started(95 * DAY, "practice-bass"));
     assertThat(why(dues(96 * DAY, begun, read("a-1", 0)))).containsExactly(Due.Why.OPEN);
     List<Due> both = dues(96 * DAY, read("b-2", 95 * DAY), read("a-1", 0));
     assertThat(both).hasSize(1);
@@ -281,7 +282,7 @@ class DuesTest {
 
   @Test
   void theSoonestStandsFirst() {
-    List<Store.Glance> all = new ArrayList<>();
+    List<Glance> all = new ArrayList<>();
     all.add(glance("d-4", Samples.started(3 * DAY, "blue-guitar")));
     all.add(turned("a-1", 0, 60));
     List<Due> dues = Dues.of(all, KEPT, RECHECKS, Samples.at(4 * DAY));
@@ -291,12 +292,12 @@ class DuesTest {
 
   @Test
   void pressingIsWhatIsOverdueAndWhatComesWithinTheWeekFiveAtMost() {
-    List<Store.Glance> all = new ArrayList<>();
+    List<Glance> all = new ArrayList<>();
     for (int i = 0; i < 7; i++) {
       all.add(0, turned("w-" + i, "bass-" + i, (11 - 2 * i) * DAY - 60, (11 - 2 * i) * DAY));
     }
     all.add(glance("open", Samples.started(0, "bass-0")));
-    Set<String> names = all.stream().map(Store.Glance::instrument).collect(Collectors.toSet());
+    Set<String> names = all.stream().map(Glance::instrument).collect(Collectors.toSet());
     Instant now = Samples.at(DAY);
     List<Due> dues = Dues.of(all, names, RECHECKS, now);
     assertThat(Dues.pressing(dues, RECHECKS, now).stream().map(Due::session).toList())
@@ -314,7 +315,7 @@ class DuesTest {
 
   @Test
   void keysAreTheSameOnEveryRunAndTellThingsApart() {
-    Store.Glance turned = turned("a-1", 0, 60);
+    Glance turned = turned("a-1", 0, 60);
     List<String> early = dues(0, turned).stream().map(Due::key).toList();
     assertThat(early).containsExactly("a-1 day", "a-1 season").inOrder();
     assertThat(dues(999 * DAY, turned).stream().map(Due::key).toList()).isEqualTo(early);
@@ -336,7 +337,7 @@ class DuesTest {
 
   @Test
   void controlCharactersInARecordAreNotShown() {
-    Store.Glance hostile = glance("a\u001b[2J", Samples.started(0, "b\nBEGIN:VEVENT"));
+    Glance hostile = glance("a\u001b[2J", Samples.started(0, "b\nBEGIN:VEVENT"));
     Due due = dues(1, hostile).get(0);
     assertThat(due.instrument()).isEqualTo("b\uFFFDBEGIN:VEVENT");
     assertThat(due.command()).isEqualTo("resume a\uFFFD[2J");

@@ -1,5 +1,7 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Glances;
 import java.time.Instant;
 import java.util.List;
 import quarterturn.procedure.Recorded;
@@ -26,12 +28,12 @@ public final class Samples {
   }
 
   /** What listings have of a session's events. */
-  public static Store.Glance glance(String name, List<Event> events) {
+  public static Glance glance(String name, List<Event> events) {
     Journal.Header header = new Journal.Header(name, "relief", 3, "d1");
     return Glances.of(name, new Journal.Contents(header, events, null, 0));
   }
 
-  static Event.Started started(int minute, String instrument) {
+  public static Event.Started started(int minute, String instrument) {
     return new Event.Started(
         at(minute),
         "relief",

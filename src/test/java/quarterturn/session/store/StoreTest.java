@@ -1,5 +1,7 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Listing;
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -49,8 +51,8 @@ class StoreTest {
     return created.name();
   }
 
-  private Store.Glance only() throws IOException {
-    List<Store.Glance> all = store.sessions();
+  private Glance only() throws IOException {
+    List<Glance> all = store.sessions();
     assertThat(all).hasSize(1);
     return all.get(0);
   }
@@ -127,7 +129,7 @@ class StoreTest {
             new Event.Left(Samples.at(3), "strings at pitch, neck settling"));
     assertThat(only())
         .isEqualTo(
-            new Store.Glance(
+            new Glance(
                 name,
                 "relief",
                 "practice-bass",
@@ -216,8 +218,8 @@ class StoreTest {
     Files.writeString(sessions.resolve("alien.jsonl"), "{\"a\":1}\n");
     Files.writeString(sessions.resolve("notes.txt"), "mine\n");
     Files.createDirectory(sessions.resolve("folder.jsonl"));
-    Store.Listing all = store.listing();
-    assertThat(all.sessions().stream().map(Store.Glance::name).toList())
+    Listing all = store.listing();
+    assertThat(all.sessions().stream().map(Glance::name).toList())
         .containsExactly(newest, middle, old)
         .inOrder();
     assertThat(all.notRead())

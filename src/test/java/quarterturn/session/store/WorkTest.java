@@ -1,5 +1,7 @@
 package quarterturn.session.store;
 
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Glances;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Instant;
@@ -22,7 +24,7 @@ class WorkTest {
   private static final Dates DATES = new Dates(ZoneOffset.UTC);
   private static final Instant NOW = Samples.at(60);
 
-  private static Store.Glance glance(String name, Event... events) {
+  private static Glance glance(String name, Event... events) {
     List<Event> all = new ArrayList<>(List.of(Samples.started(0, name)));
     all.addAll(List.of(events));
     Journal.Header header = new Journal.Header(name, "relief", 3, "d1");
@@ -37,39 +39,39 @@ class WorkTest {
     return new Event.Left(Samples.at(at), standing);
   }
 
-  private static final Store.Glance HALF =
+  private static final Glance HALF =
       glance(
           "half",
           new Event.Offered(Samples.at(5), "turn-rod", Turn.EIGHTH),
           left(6, "in the middle of a rod turn"));
-  private static final Store.Glance TURNED =
+  private static final Glance TURNED =
       glance(
           "turned",
           Samples.turned(5, Turn.EIGHTH),
           left(6, "rod turned, strings not yet back at pitch"));
-  private static final Store.Glance SETTLED =
+  private static final Glance SETTLED =
       glance("settled", Samples.turned(5, Turn.EIGHTH), waits(6, 50), left(7, "rod turned"));
-  private static final Store.Glance SETTLES =
+  private static final Glance SETTLES =
       glance("settles", Samples.turned(5, Turn.EIGHTH), waits(50, 75), left(51, "rod turned"));
-  private static final Store.Glance READ =
+  private static final Glance READ =
       glance(
           "read",
           Samples.turned(5, Turn.EIGHTH),
           Samples.relief(20, Which.LOWEST, 0.3, 0.35),
           left(21, "strings at pitch, rod not turned since the last reading"));
-  private static final Store.Glance RESTED =
+  private static final Glance RESTED =
       glance("rested", waits(6, 40), left(7, "strings at pitch"));
-  private static final Store.Glance RESTS =
+  private static final Glance RESTS =
       glance("rests", waits(50, 61), left(51, "strings at pitch"));
 
-  private static Work work(Store.Glance glance, @Nullable String ticket) {
+  private static Work work(Glance glance, @Nullable String ticket) {
     return new Work(glance, ticket, NOW);
   }
 
   @Test
   void aWaitThatBeganInTheFutureLastsNoLongerThanItself() {
     int years = 60 * 24 * 1500;
-    Store.Glance future =
+    Glance future =
         glance("future", waits(years, years + 15), left(years + 5, "strings at pitch"));
     assertThat(work(future, null).words(DATES)).isEqualTo("waits until 10:10, 10 minutes left");
     assertThat(work(future, null).until()).isEqualTo(Samples.at(70));
@@ -77,9 +79,9 @@ class WorkTest {
 
   @Test
   void aHalfMadeTurnIsFirstThenATurnedRodThenWhatIsReady() {
-    List<Store.Glance> in = List.of(HALF, SETTLED, TURNED, SETTLES, RESTED, READ, RESTS);
+    List<Glance> in = List.of(HALF, SETTLED, TURNED, SETTLES, RESTED, READ, RESTS);
     for (int seed = 0; seed < 20; seed++) {
-      List<Store.Glance> mixed = new ArrayList<>(in);
+      List<Glance> mixed = new ArrayList<>(in);
       Collections.shuffle(mixed, new Random(seed));
       assertThat(Work.of(mixed, Map.of(), NOW).stream().map(Work::glance).toList())
           .containsExactlyElementsIn(in)
@@ -89,9 +91,9 @@ class WorkTest {
 
   @Test
   void whatIsOverIsNoWork() {
-    Store.Glance ended =
+    Glance ended =
         glance("a", new Event.Ended(Samples.at(3), "done", false, "in-window", "It is in."));
-    Store.Glance gone = glance("b", new Event.Discarded(Samples.at(3), "strings at pitch"));
+    Glance gone = glance("b", new Event.Discarded(Samples.at(3), "strings at pitch"));
     assertThat(Work.of(List.of(ended, gone), Map.of(), NOW)).isEmpty();
   }
 
@@ -120,7 +122,7 @@ class WorkTest {
   /** What was left and taken up again, and then killed, was not left as it was then. */
   @Test
   void whatWasTakenUpSinceItWasLeftIsBrokenOff() {
-    Store.Glance killed =
+    Glance killed =
         glance(
             "a",
             left(3, "strings at pitch"),

@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
-import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.clock.ClockDoubt;
@@ -27,11 +26,11 @@ import quarterturn.unit.Printable;
  * @param came how often its turns did what was expected
  * @param why what is wrong with it, or null
  */
-record IndexEntry(
+public record IndexEntry(
     String file,
     @Nullable IndexStamp stamp,
     @Nullable String session,
-    Store.@Nullable Glance glance,
+    @Nullable Glance glance,
     boolean said,
     boolean stops,
     @Nullable String lesson,
@@ -85,13 +84,13 @@ record IndexEntry(
         !events.isEmpty() && events.get(0) instanceof Event.Started started
             ? started.lesson()
             : null;
-    Store.Glance glance = Glances.of(name, contents);
+    Glance glance = Glances.of(name, contents);
     return new IndexEntry(
         file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
   }
 
   /** The times of its session; null where it is none. */
-  ClockDoubt.@Nullable Dated dated() {
+  public ClockDoubt.@Nullable Dated dated() {
     Instant began = glance == null ? null : glance.started();
     Instant last = glance == null ? null : glance.last();
     return session == null || began == null || last == null

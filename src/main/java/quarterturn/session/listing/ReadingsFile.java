@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -42,7 +42,7 @@ final class ReadingsFile {
     kept.lines(ReadingsFile::read).forEach(one -> before.put(one.getKey(), one.getValue()));
     int read = 0;
     for (IndexEntry entry : entries) {
-      Store.Glance glance = entry.glance();
+      Glance glance = entry.glance();
       if (glance != null && instrument.equals(glance.instrument()) && glance.started() != null) {
         Kept was = before.get(entry.file());
         boolean same = was != null && Objects.equals(was.stamp(), entry.stamp());
@@ -56,7 +56,7 @@ final class ReadingsFile {
       kept.write(body);
     }
     Map<String, SessionReadings> sessions = new LinkedHashMap<>();
-    for (Store.Glance glance : Listings.of(entries).sessions()) {
+    for (Glance glance : Listings.of(entries).sessions()) {
       Kept one = now.get(glance.name() + LogFormat.ENDING);
       if (one != null) {
         sessions.put(glance.name(), one.readings());

@@ -1,8 +1,7 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.Calibration;
 import quarterturn.session.Event;
 import quarterturn.unit.Turn;
 
@@ -38,14 +37,14 @@ final class IndexText {
         .number(entry.came().right())
         .number(entry.came().turns())
         .text(entry.why());
-    Store.Glance glance = entry.glance();
+    Glance glance = entry.glance();
     if (glance != null) {
       glance(out, glance);
     }
     out.end();
   }
 
-  private static void glance(IndexCells.Out out, Store.Glance glance) {
+  private static void glance(IndexCells.Out out, Glance glance) {
     Event.Ended ended = glance.ended();
     out.text(glance.procedure())
         .text(glance.instrument())
@@ -79,11 +78,11 @@ final class IndexText {
     String lesson = in.text();
     Calibration came = new Calibration((int) in.whole(), (int) in.whole());
     String why = in.text();
-    Store.Glance glance = session == null ? null : glance(in, session, why);
+    Glance glance = session == null ? null : glance(in, session, why);
     return new IndexEntry(file, stamp, session, glance, said, stops, lesson, came, why);
   }
 
-  private static Store.Glance glance(IndexCells in, String session, @Nullable String why) {
+  private static Glance glance(IndexCells in, String session, @Nullable String why) {
     String procedure = in.text();
     String instrument = in.text();
     String kind = in.text();
@@ -98,11 +97,11 @@ final class IndexText {
     String half = in.text();
     boolean unread = in.yes();
     String by = in.text();
-    var rod = new Store.Glance.Rod((int) in.whole(), new Turn(in.number()), in.yes());
+    var rod = new Glance.Rod((int) in.whole(), new Turn(in.number()), in.yes());
     var over = in.time();
     Event.Ended ended =
         over == null ? null : new Event.Ended(over, text(in), in.yes(), text(in), text(in));
-    return new Store.Glance(
+    return new Glance(
         session,
         procedure,
         instrument,

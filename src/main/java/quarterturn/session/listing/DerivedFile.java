@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.io.IOException;
 import java.io.OutputStream;

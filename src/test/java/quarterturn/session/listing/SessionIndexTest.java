@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
@@ -23,6 +23,9 @@ import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.report.ReadingHistory;
 import quarterturn.session.Event;
+import quarterturn.session.store.InstrumentPast;
+import quarterturn.session.store.Samples;
+import quarterturn.session.store.Store;
 import quarterturn.unit.Turn;
 
 /** What is remembered of the sessions' folder says what the sessions say, whatever befalls it. */
@@ -62,7 +65,7 @@ class SessionIndexTest {
 
   /** What a folder without an index lists is the measure. */
   private void assertListsAsWithoutIt(String when) throws IOException {
-    Store.Listing with = Store.at(data).listing();
+    Listing with = Store.at(data).listing();
     Files.deleteIfExists(index());
     assertWithMessage(when).that(with).isEqualTo(Store.at(data).listing());
     assertWithMessage("it is written anew").that(Files.exists(index())).isTrue();
@@ -94,10 +97,10 @@ class SessionIndexTest {
 
   @Test
   void anIndexThatIsMissingOrWrongIsWrittenAnewWithoutAWord() throws IOException {
-    Store.Listing right = Store.at(data).listing();
+    Listing right = Store.at(data).listing();
     byte[] good = Files.readAllBytes(index());
     Random random = new Random(1);
-    for (int i = 0; i < 40; i++) {
+    for (int i = 0; i < 16; i++) {
       byte[] bad = good.clone();
       bad[random.nextInt(bad.length)] ^= (byte) (1 << random.nextInt(8));
       Files.write(index(), i % 2 == 0 ? bad : Arrays.copyOf(good, random.nextInt(good.length)));
@@ -140,7 +143,7 @@ class SessionIndexTest {
     Files.createSymbolicLink(sessions.resolve("nowhere.jsonl"), sessions.resolve("gone"));
     String copy = ", a copy of session " + one + "; its turns count";
     for (int time = 0; time < 2; time++) {
-      Store.Listing listing = Store.at(data).listing();
+      Listing listing = Store.at(data).listing();
       assertThat(listing.sessions()).hasSize(MANY);
       assertThat(listing.notRead())
           .containsExactly(
@@ -155,9 +158,9 @@ class SessionIndexTest {
               "not read: nowhere.jsonl, it can't be reached");
     }
     Files.delete(file);
-    Store.Listing listing = Store.at(data).listing();
+    Listing listing = Store.at(data).listing();
     assertWithMessage("the copy whose name is a session's takes its place")
-        .that(listing.sessions().stream().map(Store.Glance::name).toList())
+        .that(listing.sessions().stream().map(Glance::name).toList())
         .contains(one + "-2");
     assertThat(listing.notRead())
         .contains(

@@ -1,4 +1,4 @@
-package quarterturn.session;
+package quarterturn.session.listing;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
@@ -21,6 +21,7 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.rehearsal.simulated.Draw;
 import quarterturn.rehearsal.simulated.NeckFault;
 import quarterturn.rehearsal.simulated.SimulatedNeck;
+import quarterturn.session.Event;
 import quarterturn.session.engine.Story;
 import quarterturn.session.store.Samples;
 import quarterturn.unit.Bracket;

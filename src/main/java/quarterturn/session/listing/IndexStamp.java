@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,9 +15,9 @@ import java.util.concurrent.TimeUnit;
  * @param modified when it was last written, in nanoseconds since 1970
  * @param key goes with the file's device and number; 0 where the system gives none
  */
-record IndexStamp(Sort sort, long size, long modified, int key) {
+public record IndexStamp(Sort sort, long size, long modified, int key) {
   /** What stands under a name. */
-  enum Sort {
+  public enum Sort {
     FILE,
     LINK,
     OTHER

@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,22 +12,22 @@ import quarterturn.session.journal.LogFormat;
 import quarterturn.unit.Printable;
 
 /** Tells sessions from what only stands beside them. */
-final class Listings {
+public final class Listings {
   private Listings() {}
 
   /** Every session, the newest first, and a line for everything that is none. */
-  static Store.Listing of(List<IndexEntry> entries) {
+  public static Listing of(List<IndexEntry> entries) {
     Set<String> own = new HashSet<>();
     for (IndexEntry entry : entries) {
       if (entry.session() != null && entry.session().equals(stem(entry))) {
         own.add(entry.session());
       }
     }
-    List<Store.Glance> sessions = new ArrayList<>();
+    List<Glance> sessions = new ArrayList<>();
     List<String> notRead = new ArrayList<>();
     for (IndexEntry entry : entries) {
       String why = why(entry, own);
-      Store.Glance glance = entry.glance();
+      Glance glance = entry.glance();
       if (why == null && glance != null) {
         sessions.add(glance.named(String.valueOf(stem(entry))));
       } else if (entry.session() != null || !entry.file().startsWith(".")) {
@@ -37,10 +37,10 @@ final class Listings {
     }
     sessions.sort(
         Comparator.comparing(
-                Store.Glance::started, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
-            .thenComparing(Store.Glance::name)
+                Glance::started, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
+            .thenComparing(Glance::name)
             .reversed());
-    return new Store.Listing(sessions, notRead);
+    return new Listing(sessions, notRead);
   }
 
   /**

@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * say: where it is missing or wrong all of them are read, and it is written anew. Where it can't be
  * written nothing is lost but time.
  */
-final class SessionIndex {
+public final class SessionIndex {
   private static final String FILE = ".index";
   private static final String FORMAT = "quarterturn index 1";
 
@@ -29,7 +29,7 @@ final class SessionIndex {
   private final Path folder;
   private @Nullable List<IndexEntry> known;
 
-  SessionIndex(Path folder) {
+  public SessionIndex(Path folder) {
     this.folder = folder;
   }
 
@@ -37,7 +37,7 @@ final class SessionIndex {
    * Everything in the folder that is not of the program's own making beside the sessions, by name;
    * the same list again where nothing has changed.
    */
-  List<IndexEntry> entries() throws IOException {
+  public List<IndexEntry> entries() throws IOException {
     List<IndexEntry> before = known == null ? IndexText.read(derived(FILE)) : known;
     Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
     before.forEach(entry -> byName.put(entry.file(), entry));
@@ -85,7 +85,7 @@ final class SessionIndex {
   /**
    * What was read and turned in each of an instrument's sessions, by their names, the newest first.
    */
-  Map<String, SessionReadings> readings(String instrument, List<IndexEntry> entries)
+  public Map<String, SessionReadings> readings(String instrument, List<IndexEntry> entries)
       throws IOException {
     return ReadingsFile.of(folder, derived(FILE + "-" + instrument), entries, instrument);
   }

@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.session.listing;
 
 import java.time.Instant;
 import java.util.List;
@@ -12,11 +12,11 @@ import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.journal.Journal;
 import quarterturn.unit.Turn;
 
-/** Makes a {@link Store.Glance} from a session's journal. */
-final class Glances {
+/** Makes a {@link Glance} from a session's journal. */
+public final class Glances {
   private Glances() {}
 
-  static Store.Glance of(String name, Journal.Contents contents) {
+  public static Glance of(String name, Journal.Contents contents) {
     List<Event> events = Corrections.standing(contents.events());
     Event.Started started = last(events, Event.Started.class, e -> true);
     Event.Chose kind = last(events, Event.Chose.class, e -> e.step().equals(EngineQuestions.KIND));
@@ -24,7 +24,7 @@ final class Glances {
     Event.Offered half = PastTurns.open(contents.events());
     Event waiting = last(events, Event.class, Glances::waits);
     Journal.Header header = contents.header();
-    return new Store.Glance(
+    return new Glance(
         name,
         header == null ? null : header.procedure(),
         started == null ? null : started.instrument(),
@@ -47,7 +47,7 @@ final class Glances {
         rod(events));
   }
 
-  private static Store.Glance.Rod rod(List<Event> events) {
+  private static Glance.Rod rod(List<Event> events) {
     List<Event.OnRod> moves =
         events.stream()
             .filter(Event.OnRod.class::isInstance)
@@ -55,7 +55,7 @@ final class Glances {
             .filter(rod -> rod.changes() != null)
             .toList();
     double net = moves.stream().mapToDouble(rod -> rod.moved().turns()).sum();
-    return new Store.Glance.Rod(
+    return new Glance.Rod(
         moves.size(), new Turn(net), moves.stream().allMatch(Event.OnRod::sure));
   }
 
@@ -70,7 +70,7 @@ final class Glances {
   }
 
   /** Who was named last of those who worked. */
-  static @Nullable String by(List<Event> events) {
+  public static @Nullable String by(List<Event> events) {
     String by = null;
     for (Event event : events) {
       String named =

@@ -1,6 +1,9 @@
-package quarterturn.session;
+package quarterturn.session.listing;
 
 import java.util.List;
+import quarterturn.session.Corrections;
+import quarterturn.session.Event;
+import quarterturn.session.PastTurns;
 import quarterturn.unit.Bracket;
 
 /**
