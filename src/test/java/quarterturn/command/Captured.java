@@ -3,6 +3,7 @@ package quarterturn.command;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -27,21 +28,29 @@ public record Captured(int status, String out, String err) {
   }
 
   static Captured of(Clock clock, UserFolders folders, InputStream in, String... args) {
+    return of(clock, folders, in, new ByteArrayOutputStream(), args);
+  }
+
+  /**
+   * A command line whose standard output is given.
+   *
+   * @param to what it was can be seen where it is kept in bytes
+   */
+  static Captured of(
+      Clock clock, UserFolders folders, InputStream in, OutputStream to, String... args) {
     InputStream oldIn = System.in;
-    PrintStream oldOut = System.out;
     PrintStream oldErr = System.err;
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     System.setIn(in);
-    System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
     System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
-      int status = Cli.run(clock, folders, args);
+      int status = Cli.run(clock, folders, to, args);
       return new Captured(
-          status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+          status,
+          to instanceof ByteArrayOutputStream out ? out.toString(StandardCharsets.UTF_8) : "",
+          err.toString(StandardCharsets.UTF_8));
     } finally {
       System.setIn(oldIn);
-      System.setOut(oldOut);
       System.setErr(oldErr);
     }
   }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.parallel.Isolated;
 @Isolated
 class WhoWorksTest {
   @TempDir Path folder;
+  @TempDir Path elsewhere;
   private Shop shop = new Shop(Path.of("unset"));
   private String session = "";
 
@@ -57,7 +58,7 @@ class WhoWorksTest {
 
   @Test
   void aRehearsalsSheetNamesWhoPractised() throws Exception {
-    Path sheet = folder.resolve("sheet.txt");
+    Path sheet = elsewhere.resolve("sheet.txt");
     run("quit\n", "rehearse", "--neck", "right", "--by", "Cy", "--sheet", sheet.toString());
     assertThat(Files.readString(sheet)).containsMatch("Done by: +Cy, beginner");
     assertThat(Files.readString(sheet)).doesNotContain("Bench time");
