@@ -13,7 +13,7 @@ class FaultPointsTest {
   /** A thousand points in all; with the profile {@code deep}, 100,000. */
   private static final int TIMES = Draws.of(1) > 1 ? 100 : 1;
 
-  private static final int CUT = 320 * TIMES;
+  private static final int CUT = 300 * TIMES;
   private static final int FAILED = 48 * TIMES;
   private static final int FEW = 7 * TIMES;
 

@@ -50,7 +50,7 @@ final class KeptScenario implements Scenario {
     Folders.make(top.resolve("out"));
     for (String text : SHEETS) {
       nextSheet = text;
-      Folders.replace(top.resolve(OUT), text.getBytes(StandardCharsets.UTF_8));
+      Folders.write(top.resolve(OUT), text.getBytes(StandardCharsets.UTF_8), sheet != null);
       sheet = text;
     }
     for (Style style : List.of(Style.LIGHT, Style.HARD)) {
