@@ -1,7 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Listing;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -26,6 +24,8 @@ import quarterturn.session.ExitStatus;
 import quarterturn.session.Lists;
 import quarterturn.session.Player;
 import quarterturn.session.Program;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Listing;
 import quarterturn.session.store.Dues;
 import quarterturn.session.store.HomeDialogue;
 import quarterturn.session.store.OwnProcedure;

@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +20,7 @@ import quarterturn.report.SessionList;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Instrument;
 import quarterturn.session.YesOrNo;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;

@@ -1,7 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Calibration;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,6 +24,8 @@ import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.engine.Story;
+import quarterturn.session.listing.Calibration;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.InstrumentPast;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;

@@ -1,7 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Listing;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -32,6 +30,8 @@ import quarterturn.session.Dialogue;
 import quarterturn.session.Event;
 import quarterturn.session.YesOrNo;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Listing;
 import quarterturn.session.store.HomePages;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;

@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Listing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.listing.Listing;
 
 /**
  * Looks at files again and again until one of them was saved. Looking works everywhere, on shared

@@ -1,6 +1,5 @@
 package quarterturn.report;
 
-import quarterturn.session.listing.Calibration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +9,7 @@ import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Carried;
+import quarterturn.session.listing.Calibration;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 

@@ -1,6 +1,5 @@
 package quarterturn.report;
 
-import quarterturn.session.listing.SessionReadings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +14,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.PastTurns;
+import quarterturn.session.listing.SessionReadings;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -1,13 +1,12 @@
 package quarterturn.report;
 
-import quarterturn.session.listing.Glance;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.InWindow;
 import quarterturn.procedure.Results;
 import quarterturn.session.Event;
-import quarterturn.session.store.Store;
+import quarterturn.session.listing.Glance;
 import quarterturn.unit.Dates;
 
 /** The table of sessions. */

@@ -1,12 +1,12 @@
 package quarterturn.script;
 
-import quarterturn.session.listing.Calibration;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.Known;
 import quarterturn.report.ReadingHistory;
+import quarterturn.session.listing.Calibration;
 import quarterturn.unit.Bracket;
 
 /**

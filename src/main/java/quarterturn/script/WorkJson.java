@@ -1,11 +1,10 @@
 package quarterturn.script;
 
-import quarterturn.session.listing.Glance;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import quarterturn.report.AsciiJson;
-import quarterturn.session.store.Store;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Printable;

@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -12,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.session.Event;
-import quarterturn.session.store.Store;
+import quarterturn.session.listing.Glance;
 
 /** Three sessions are begun from home and gone between, a few answers at a time. */
 @Tag("slow")

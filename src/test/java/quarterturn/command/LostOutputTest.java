@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -22,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.command.place.Output;
 import quarterturn.lesson.InventedLesson;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.UserFolders;
 

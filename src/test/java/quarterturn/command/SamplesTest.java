@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 import static quarterturn.command.Reworded.flat;
@@ -22,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Instrument;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Store;
 
 /**

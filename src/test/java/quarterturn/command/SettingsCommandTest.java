@@ -1,6 +1,5 @@
 package quarterturn.command;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -18,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.UserFolders;
 

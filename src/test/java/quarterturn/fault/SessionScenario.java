@@ -1,6 +1,5 @@
 package quarterturn.fault;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -21,6 +20,7 @@ import quarterturn.session.RefusedException;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.DisplacedException;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 

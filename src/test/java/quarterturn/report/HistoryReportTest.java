@@ -1,7 +1,5 @@
 package quarterturn.report;
 
-import quarterturn.session.listing.SessionReadings;
-import quarterturn.session.listing.Calibration;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.io.IOException;
@@ -19,6 +17,8 @@ import quarterturn.procedure.ShippedRules;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.engine.Story;
+import quarterturn.session.listing.Calibration;
+import quarterturn.session.listing.SessionReadings;
 import quarterturn.unit.Turn;
 
 class HistoryReportTest {

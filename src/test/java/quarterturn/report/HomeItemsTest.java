@@ -1,6 +1,5 @@
 package quarterturn.report;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Duration;
@@ -17,9 +16,9 @@ import quarterturn.procedure.ShippedRules;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Event;
 import quarterturn.session.Question;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Dues;
 import quarterturn.session.store.HomeDialogue;
-import quarterturn.session.store.Store;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 

@@ -1,6 +1,5 @@
 package quarterturn.report;
 
-import quarterturn.session.listing.SessionReadings;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,6 +10,7 @@ import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
+import quarterturn.session.listing.SessionReadings;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -1,6 +1,5 @@
 package quarterturn.script;
 
-import quarterturn.session.listing.Calibration;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Instant;
@@ -9,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import quarterturn.craft.rod.Known;
 import quarterturn.craft.rod.Prior;
 import quarterturn.report.ReadingHistory;
+import quarterturn.session.listing.Calibration;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -1,6 +1,5 @@
 package quarterturn.script;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -14,7 +13,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import quarterturn.session.store.Store;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Work;
 import quarterturn.unit.Dates;
 

@@ -1,6 +1,5 @@
 package quarterturn.lesson.student;
 
-import quarterturn.session.listing.Glance;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +29,7 @@ import quarterturn.session.Event;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Closing;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.FormFields;

@@ -55,8 +55,7 @@ public final class Glances {
             .filter(rod -> rod.changes() != null)
             .toList();
     double net = moves.stream().mapToDouble(rod -> rod.moved().turns()).sum();
-    return new Glance.Rod(
-        moves.size(), new Turn(net), moves.stream().allMatch(Event.OnRod::sure));
+    return new Glance.Rod(moves.size(), new Turn(net), moves.stream().allMatch(Event.OnRod::sure));
   }
 
   private static boolean turnsOrReads(Event event) {

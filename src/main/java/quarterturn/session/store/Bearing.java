@@ -1,7 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.IndexEntry;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
 import quarterturn.session.Neck;
 import quarterturn.session.journal.LogFormat;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.IndexEntry;
 import quarterturn.unit.Turn;
 
 /**

@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,6 +14,7 @@ import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
+import quarterturn.session.listing.Glance;
 
 /** Finds what is due from the store's contents. Pure functions. */
 public final class Dues {
@@ -115,8 +115,7 @@ public final class Dues {
    * The re-check after the last session that is over and turned the rod, or null. There is none
    * where the rod was turned again since, or the instrument was handed over.
    */
-  private static @Nullable Due afterTurn(
-      String name, List<Glance> of, Limits.Rechecks rechecks) {
+  private static @Nullable Due afterTurn(String name, List<Glance> of, Limits.Rechecks rechecks) {
     Glance turned = lastOver(of.stream().filter(g -> g.turned() != null).toList());
     Instant end = turned == null ? null : turned.over();
     if (turned == null || end == null || handedOver(turned) != null) {

@@ -1,13 +1,13 @@
 package quarterturn.session.store;
 
+import java.util.List;
+import java.util.Map;
+import quarterturn.session.Neck;
+import quarterturn.session.listing.Calibration;
 import quarterturn.session.listing.Glance;
 import quarterturn.session.listing.IndexEntry;
 import quarterturn.session.listing.Listings;
 import quarterturn.session.listing.SessionReadings;
-import quarterturn.session.listing.Calibration;
-import java.util.List;
-import java.util.Map;
-import quarterturn.session.Neck;
 
 /**
  * All that is on record of an instrument, at one look.

@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.IndexEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -20,6 +19,7 @@ import quarterturn.session.SessionRecord;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.LogFormat;
+import quarterturn.session.listing.IndexEntry;
 import quarterturn.unit.Printable;
 
 /**

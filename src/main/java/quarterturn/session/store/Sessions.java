@@ -1,7 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Glances;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -35,6 +33,8 @@ import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.EngineQuestions;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Glances;
 import quarterturn.unit.NotUnderstoodException;
 
 /**

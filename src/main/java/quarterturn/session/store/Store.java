@@ -1,10 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Listing;
-import quarterturn.session.listing.IndexEntry;
-import quarterturn.session.listing.Listings;
-import quarterturn.session.listing.SessionIndex;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.Strays;
-import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
 import quarterturn.session.Neck;
@@ -36,9 +29,12 @@ import quarterturn.session.journal.Folders;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.JournalLock;
 import quarterturn.session.journal.LogFormat;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.IndexEntry;
+import quarterturn.session.listing.Listing;
+import quarterturn.session.listing.Listings;
+import quarterturn.session.listing.SessionIndex;
 import quarterturn.unit.NotUnderstoodException;
-import quarterturn.unit.Printable;
-import quarterturn.unit.Turn;
 
 /**
  * The data folder: {@code sessions/NAME.jsonl} and {@code instruments/NAME.yaml}.

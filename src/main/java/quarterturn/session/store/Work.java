@@ -1,12 +1,12 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import quarterturn.session.listing.Glance;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Worded;
 
@@ -43,8 +43,7 @@ public record Work(Glance glance, @Nullable String ticket, Instant now) {
    * @param sessions as the store lists them
    * @param tickets by the names of instruments
    */
-  public static List<Work> of(
-      List<Glance> sessions, Map<String, String> tickets, Instant now) {
+  public static List<Work> of(List<Glance> sessions, Map<String, String> tickets, Instant now) {
     return sessions.stream()
         .filter(Glance::unfinished)
         .map(one -> of(one, tickets, now))

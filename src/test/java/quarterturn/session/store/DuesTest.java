@@ -1,6 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
@@ -20,6 +19,7 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Due;
 import quarterturn.session.Event;
 import quarterturn.session.engine.EngineQuestions;
+import quarterturn.session.listing.Glance;
 import quarterturn.unit.Turn;
 
 /** The waits of re-checks are our policy on common practice, no source. */

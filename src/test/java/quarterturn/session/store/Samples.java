@@ -1,7 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Glances;
 import java.time.Instant;
 import java.util.List;
 import quarterturn.procedure.Recorded;
@@ -13,6 +11,8 @@ import quarterturn.procedure.kind.Which;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Glances;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 

@@ -1,7 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Listing;
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -26,6 +24,8 @@ import quarterturn.session.Instrument;
 import quarterturn.session.Neck;
 import quarterturn.session.engine.Play;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Listing;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Turn;
 

@@ -1,7 +1,5 @@
 package quarterturn.session.store;
 
-import quarterturn.session.listing.Glance;
-import quarterturn.session.listing.Glances;
 import static com.google.common.truth.Truth.assertThat;
 
 import java.time.Instant;
@@ -16,6 +14,8 @@ import org.junit.jupiter.api.Test;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Glances;
 import quarterturn.unit.Dates;
 import quarterturn.unit.Turn;
 
@@ -59,10 +59,8 @@ class WorkTest {
           Samples.turned(5, Turn.EIGHTH),
           Samples.relief(20, Which.LOWEST, 0.3, 0.35),
           left(21, "strings at pitch, rod not turned since the last reading"));
-  private static final Glance RESTED =
-      glance("rested", waits(6, 40), left(7, "strings at pitch"));
-  private static final Glance RESTS =
-      glance("rests", waits(50, 61), left(51, "strings at pitch"));
+  private static final Glance RESTED = glance("rested", waits(6, 40), left(7, "strings at pitch"));
+  private static final Glance RESTS = glance("rests", waits(50, 61), left(51, "strings at pitch"));
 
   private static Work work(Glance glance, @Nullable String ticket) {
     return new Work(glance, ticket, NOW);
@@ -71,8 +69,7 @@ class WorkTest {
   @Test
   void aWaitThatBeganInTheFutureLastsNoLongerThanItself() {
     int years = 60 * 24 * 1500;
-    Glance future =
-        glance("future", waits(years, years + 15), left(years + 5, "strings at pitch"));
+    Glance future = glance("future", waits(years, years + 15), left(years + 5, "strings at pitch"));
     assertThat(work(future, null).words(DATES)).isEqualTo("waits until 10:10, 10 minutes left");
     assertThat(work(future, null).until()).isEqualTo(Samples.at(70));
   }
