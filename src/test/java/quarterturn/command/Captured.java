@@ -3,14 +3,13 @@ package quarterturn.command;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.stream.Stream;
 import quarterturn.session.store.UserFolders;
 
-/** A command line that was run in this process, and what it printed. */
+/** A command line that was run in this process, and what it printed. Several run at a time. */
 public record Captured(int status, String out, String err) {
   /** Arguments with the folder of the data behind them. */
   static String[] at(Path data, String... args) {
@@ -27,22 +26,15 @@ public record Captured(int status, String out, String err) {
   }
 
   static Captured of(Clock clock, UserFolders folders, InputStream in, String... args) {
-    InputStream oldIn = System.in;
-    PrintStream oldOut = System.out;
-    PrintStream oldErr = System.err;
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    System.setIn(in);
-    System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
-    System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
+    Streams.take(in, out, err);
     try {
       int status = Cli.run(clock, folders, args);
       return new Captured(
           status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     } finally {
-      System.setIn(oldIn);
-      System.setOut(oldOut);
-      System.setErr(oldErr);
+      Streams.giveBack();
     }
   }
 }

@@ -16,7 +16,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonProof;
@@ -26,7 +25,6 @@ import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.journal.JournalLock;
 
 /** A student's name is struck from a finished lesson; what was done still hangs together. */
-@Isolated
 class LessonForgetTest {
   private static final Clock AFTER =
       Clock.fixed(InventedLesson.NOW.plus(Duration.ofHours(1)), ZoneOffset.UTC);

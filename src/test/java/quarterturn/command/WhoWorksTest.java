@@ -8,10 +8,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.api.parallel.Isolated;
 
 /** Who works is on record, from the start and each time a session goes on. */
-@Isolated
 class WhoWorksTest {
   @TempDir Path folder;
   private Shop shop = new Shop(Path.of("unset"));
