@@ -1,6 +1,12 @@
 package quarterturn.command;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,6 +23,8 @@ import picocli.CommandLine.Option;
 import quarterturn.command.data.DataCommand;
 import quarterturn.command.face.Looks;
 import quarterturn.command.lesson.LessonCommand;
+import quarterturn.command.place.Letters;
+import quarterturn.command.place.Output;
 import quarterturn.command.place.Placed;
 import quarterturn.command.place.Timed;
 import quarterturn.command.place.Where;
@@ -42,7 +50,8 @@ import quarterturn.unit.NotUnderstoodException;
     footer = {
       "",
       "Exit status: 0 done or left in order, 1 handed over to a repairer,",
-      "2 wrong usage or an unreadable file, 130 stopped by Ctrl-C.",
+      "2 wrong usage, or a file that can't be read or written, 130 stopped by Ctrl-C,",
+      "141 what was printed has no reader any more.",
       "Of check: 0 nothing found, 1 findings, 2 a file that can't be read."
     },
     synopsisSubcommandLabel = "[COMMAND]")
@@ -77,17 +86,43 @@ public final class Cli extends Placed {
 
   /** Runs one command line and returns the exit status. */
   public static int run(Clock clock, String... args) {
-    return run(clock, UserFolders.ofThisUser(), args);
+    OutputStream out = new FileOutputStream(FileDescriptor.out);
+    return run(clock, UserFolders.ofThisUser(), out, args);
   }
 
   /**
-   * As {@link #run(Clock, String...)}, for a user.
+   * As {@link #run(Clock, String...)}, for a user. What it prints is looked after here, for every
+   * command: where it can't be written, the command ends.
    *
    * @param folders where the user's data and settings are
+   * @param to standard output
    */
-  static int run(Clock clock, UserFolders folders, String... args) {
+  static int run(Clock clock, UserFolders folders, OutputStream to, String... args) {
+    Output out = new Output(to);
+    PrintStream before = System.out;
+    System.setOut(out.stream());
+    try {
+      return out.status(executed(clock, folders, args), Cli::complain);
+    } finally {
+      System.setOut(before);
+    }
+  }
+
+  private static int executed(Clock clock, UserFolders folders, String... args) {
+    List<String> words = new ArrayList<>(List.of(args));
+    // Where this can't be read, a path that begins here leads elsewhere.
+    words.add(System.getProperty("user.dir", ""));
+    @Nullable String unread = Letters.unread(words, Letters.ofNames());
+    if (unread != null) {
+      complain(unread);
+      return USAGE;
+    }
     CommandLine line = line(clock, folders, args);
     return line.execute(commandFirst(line, args));
+  }
+
+  private static void complain(String what) {
+    System.err.println("quarterturn: " + what);
   }
 
   /** The command line for words of which the first may name a command. */
@@ -104,6 +139,7 @@ public final class Cli extends Placed {
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
     line.registerConverter(Long.class, typed -> whole(typed, 18));
+    line.registerConverter(Path.class, Cli::path);
     return answering(line);
   }
 
@@ -112,6 +148,14 @@ public final class Cli extends Placed {
       return Digits.whole(typed, digits);
     } catch (NotUnderstoodException e) {
       throw new CommandLine.TypeConversionException(e.getMessage());
+    }
+  }
+
+  private static Path path(String typed) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException(Letters.of(e, Letters.ofNames()));
     }
   }
 
@@ -152,7 +196,17 @@ public final class Cli extends Placed {
     wholeSentences(line);
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
+    line.setExecutionStrategy(Cli::ran);
     return line;
+  }
+
+  /** Runs what was typed; also where that is help, which may have nobody to read it. */
+  private static int ran(CommandLine.ParseResult parsed) {
+    try {
+      return new CommandLine.RunLast().execute(parsed);
+    } catch (Output.LostException e) {
+      return USAGE;
+    }
   }
 
   /** Prints one line on what is wrong and where the rest is explained; returns the exit status. */
@@ -168,10 +222,11 @@ public final class Cli extends Placed {
         e instanceof IOException
             || e instanceof UnreadableException
             || e instanceof NotUnderstoodException
+            || e instanceof InvalidPathException
             || e instanceof RecordMismatchException;
     if (forTheUser) {
-      commands.getErr().println("quarterturn: " + Complaint.of(e));
-    } else {
+      commands.getErr().println("quarterturn: " + Complaint.of(e, Where.of(commands)));
+    } else if (!(e instanceof Output.LostException)) {
       // Left to itself it would end with 1, which tells of an instrument handed over.
       commands
           .getErr()

@@ -1,17 +1,23 @@
 package quarterturn.command;
 
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import quarterturn.command.place.Letters;
+import quarterturn.command.place.Where;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.Printable;
 
@@ -19,7 +25,32 @@ import quarterturn.unit.Printable;
 final class Complaint {
   private Complaint() {}
 
+  /**
+   * An error, with what to do where it is a named folder that can't be written.
+   *
+   * @param where the folders of the command, or null
+   */
+  static String of(Exception e, @Nullable Where where) {
+    String said = of(e);
+    if (where == null || said.contains("--data")) {
+      return said;
+    }
+    @Nullable String file = e instanceof FileSystemException of ? of.getFile() : null;
+    boolean record = said.startsWith("could not write to");
+    Path lesson = where.lesson();
+    if (lesson != null && (record || file != null && Where.within(lesson, file))) {
+      return "FOLDER: " + said + "; name another folder";
+    }
+    return file != null && where.keeps(file) || lesson == null && record
+        ? said + "; choose another folder with --data"
+        : said;
+  }
+
   static String of(Exception e) {
+    String letters = Letters.of(e, Letters.ofNames());
+    if (letters != null) {
+      return clean(letters);
+    }
     if (e instanceof FileSystemException file) {
       String reason = file.getReason();
       if (reason != null && !reason.isEmpty()) {
@@ -28,11 +59,14 @@ final class Complaint {
             ? clean(reason)
             : clean(where + ": " + reason);
       }
+      if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
+        return clean(file.getFile()) + " is in the way: no folder can be there";
+      }
       if (e instanceof NoSuchFileException) {
         return "there is no file " + clean(file.getFile());
       }
       if (e instanceof AccessDeniedException) {
-        return "no permission for " + clean(file.getFile()) + "; choose another folder with --data";
+        return "no permission for " + clean(file.getFile());
       }
     }
     if (e instanceof UnmatchedArgumentException unmatched) {

@@ -2,7 +2,6 @@ package quarterturn.command;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.command.place.Export;
 import quarterturn.command.place.Placed;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.report.DueCalendar;
@@ -48,22 +48,30 @@ final class DueCommand extends Placed {
         paramLabel = "FILE",
         description =
             "What is still to come as an iCalendar file, for a calendar to read; without FILE on"
-                + " standard output. A file of that name is written over.")
+                + " standard output.")
     @Nullable String ics;
   }
 
   @ArgGroup(exclusive = true)
   private @Nullable Shape shape;
 
+  @Option(names = "--force", description = "With --ics FILE: writes over a file that is there.")
+  private boolean force;
+
   @Override
   public Integer call() throws IOException, UnreadableException {
     Instant now = clock.instant();
+    Export export = export();
+    complainIf(force && export == null, "--force is for --ics FILE; say which file.");
+    if (export != null) {
+      export.check();
+    }
     if (shape != null && shape.lines) {
       return print(states());
     }
     List<Due> dues = sessions().dues(now);
     if (shape != null && shape.ics != null) {
-      calendar(DueCalendar.toCome(dues, now), shape.ics);
+      calendar(DueCalendar.toCome(dues, now), export);
     } else if (shape != null && shape.json) {
       print(List.of(DueList.json(dues, now)));
     } else {
@@ -72,6 +80,14 @@ final class DueCommand extends Placed {
               dues, where.store().tickets(), now, new Dates(clock.getZone()), where.program()));
     }
     return 0;
+  }
+
+  /** The file for the calendar; null where none is named. */
+  private @Nullable Export export() {
+    String file = shape == null ? null : shape.ics;
+    return file == null || file.equals(STANDARD_OUTPUT)
+        ? null
+        : new Export("--ics", Path.of(file), force, where.kept());
   }
 
   /** The state of every unfinished session, the most pressing first. */
@@ -85,17 +101,17 @@ final class DueCommand extends Placed {
   }
 
   /** Writes the calendar's bytes unchanged, whatever encoding the terminal has. */
-  private void calendar(List<Due> toCome, String file) throws IOException {
+  private void calendar(List<Due> toCome, @Nullable Export export) throws IOException {
     if (toCome.isEmpty()) {
       notice("nothing is still to come, so no calendar was written");
       return;
     }
-    byte[] bytes = DueCalendar.of(toCome, where.program()).getBytes(StandardCharsets.UTF_8);
-    if (file.equals(STANDARD_OUTPUT)) {
-      System.out.write(bytes);
+    String text = DueCalendar.of(toCome, where.program());
+    if (export == null) {
+      System.out.writeBytes(text.getBytes(StandardCharsets.UTF_8));
       System.out.flush();
     } else {
-      Files.write(Path.of(file), bytes);
+      export.write(text);
     }
   }
 }

@@ -3,7 +3,6 @@ package quarterturn.command;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -25,9 +24,8 @@ import quarterturn.session.Calibration;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
-import quarterturn.session.Neck;
 import quarterturn.session.engine.Story;
-import quarterturn.session.store.SessionReadings;
+import quarterturn.session.store.InstrumentPast;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.Work;
@@ -86,11 +84,10 @@ final class InstrumentHistory extends Placed {
     Store store = of.store();
     Instrument instrument = store.instrument(name);
     Kind kind = rules.kinds().get(instrument.kind());
-    Neck neck = store.neck(instrument.name(), rules.limits(), of.clock());
-    List<Event.Past> turns = neck.turns();
-    Map<String, SessionReadings> sessions = store.readings(instrument.name());
-    for (Store.Glance glance : store.sessions()) {
-      if (glance.notice() != null && sessions.containsKey(glance.name())) {
+    InstrumentPast past = store.past(instrument.name(), rules.limits(), of.clock());
+    List<Event.Past> turns = past.neck().turns();
+    for (Store.Glance glance : past.glances()) {
+      if (glance.notice() != null) {
         notices.accept("session " + glance.name() + ": " + glance.notice());
       }
     }
@@ -99,13 +96,13 @@ final class InstrumentHistory extends Placed {
             ? null
             : Belief.of(Known.of(kind.prior()), Story.of(turns, rules.limits())).known();
     return new Told(
-        neck.stops(),
-        of.unfinished(instrument.name()),
-        ReadingHistory.of(instrument.name(), sessions, turns),
+        past.neck().stops(),
+        Work.of(past.glances(), store.tickets(), of.clock().instant()),
+        ReadingHistory.of(instrument.name(), past.sessions(), turns),
         window(instrument, kind),
         known,
-        store.came(instrument.name()),
-        store.came(null));
+        past.came(),
+        past.all());
   }
 
   /** An instrument's own window of relief, or the one its kind has for the player's style. */

@@ -14,6 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import quarterturn.command.face.Face;
 import quarterturn.command.face.Faces;
+import quarterturn.command.place.Export;
 import quarterturn.command.place.Timed;
 import quarterturn.command.place.Where;
 import quarterturn.procedure.Library;
@@ -24,7 +25,6 @@ import quarterturn.report.SessionList;
 import quarterturn.report.SessionLog;
 import quarterturn.report.sheet.RepairNote;
 import quarterturn.report.sheet.Sheet;
-import quarterturn.report.sheet.SheetFile;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Event;
@@ -64,7 +64,10 @@ final class LogCommand extends Timed implements Runnable {
   /** Sessions as the lists show them. */
   static List<SessionList.Row> rows(List<Store.Glance> sessions, Instant now, Dates dates) {
     return sessions.stream()
-        .map(one -> SessionList.Row.of(one, Work.of(one, Map.of(), now).words(dates)))
+        .map(
+            one ->
+                SessionList.Row.of(
+                    one, one.unfinished() ? Work.of(one, Map.of(), now).words(dates) : ""))
         .toList();
   }
 
@@ -114,6 +117,10 @@ final class LogCommand extends Timed implements Runnable {
     if (force && file == null) {
       throw new NotUnderstoodException("--force is for --out FILE; say which file");
     }
+    Export export = file == null ? null : new Export("--out", file, force, where.kept());
+    if (export != null) {
+      export.check();
+    }
     Journal.Contents contents = where.store().read(session);
     if (contents.events().isEmpty()) {
       throw new IOException("session " + session + " holds nothing yet, so it has no sheet");
@@ -134,8 +141,8 @@ final class LogCommand extends Timed implements Runnable {
             ? format.write(
                 RepairNote.TITLE, RepairNote.of(sheet, contents.events(), library, dates))
             : format.write(sheet, dates);
-    if (file != null) {
-      SheetFile.write(file, text, force);
+    if (export != null) {
+      export.write(text);
     } else if (format == SheetFormat.TEXT) {
       out().print(text);
       out().flush();

@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.command.face.Face;
 import quarterturn.command.face.Faces;
 import quarterturn.command.face.Looks;
+import quarterturn.command.place.Export;
 import quarterturn.command.place.Placed;
 import quarterturn.line.Progress;
 import quarterturn.procedure.Library;
@@ -147,8 +148,7 @@ final class RehearseCommand extends Placed {
     if (sheet != null) {
       Library library = practice.sessions().library(practice.procedure());
       Sheet filled = Sheet.of(Overview.REHEARSAL, bench.events(), library);
-      SheetFile.write(
-          sheet, SheetFile.format(sheet).write(filled, new Dates(clock.getZone())), false);
+      export(sheet).write(SheetFile.format(sheet).write(filled, new Dates(clock.getZone())));
     }
     return status;
   }
@@ -163,7 +163,11 @@ final class RehearseCommand extends Placed {
         role == null ? where.role() : role);
   }
 
-  private void check() {
+  private Export export(Path file) {
+    return new Export("--sheet", file, null, where.kept());
+  }
+
+  private void check() throws IOException {
     complainIf(neck != null && seed != null, "--neck and --seed: give one of them.");
     complainIf(json && fleet == null, "--json goes with --fleet.");
     complainIf(weights && (json || fleet == null), "--weights goes with --fleet, without --json.");
@@ -191,7 +195,7 @@ final class RehearseCommand extends Placed {
         "--life goes with a procedure alone.");
     if (sheet != null) {
       SheetFile.format(sheet);
-      complainIf(Files.exists(sheet), "--sheet: " + sheet + " is there already.");
+      export(sheet).check();
     }
     complainIf(
         fleet != null && (fleet < 1 || fleet > MOST_NECKS),

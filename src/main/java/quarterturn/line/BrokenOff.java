@@ -41,11 +41,13 @@ final class BrokenOff implements AutoCloseable {
     }
   }
 
-  /** Ends the looking; whether it was this that interrupted the reading. */
+  /** Ends the looking; whether it was this that interrupted the reading, and nobody else. */
   synchronized boolean over() {
     open = false;
     closed.countDown();
-    Thread.interrupted();
+    if (interrupted) {
+      Thread.interrupted();
+    }
     return interrupted;
   }
 

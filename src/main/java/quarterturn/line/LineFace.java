@@ -2,6 +2,7 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -79,6 +80,8 @@ public final class LineFace {
     } catch (DisplacedException e) {
       face.paper.say(between.stopped(e));
       return ExitStatus.FAILED;
+    } catch (UncheckedIOException e) {
+      return face.unread(e);
     } catch (IOException e) {
       face.paper.say(
           "Stopped: the record could not be read or written ("
@@ -86,6 +89,16 @@ public final class LineFace {
               + "). Everything answered before is kept.");
       return ExitStatus.FAILED;
     }
+  }
+
+  /** Leaves the bench where nobody gets what is printed. */
+  private int unread(UncheckedIOException printed) {
+    try {
+      bench.leave();
+    } catch (IOException e) {
+      printed.addSuppressed(e);
+    }
+    throw printed;
   }
 
   private int play() throws IOException {

@@ -12,13 +12,11 @@ import java.util.function.BooleanSupplier;
 import org.jline.reader.Candidate;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
-import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
 import org.jline.reader.impl.DefaultParser;
-import org.jline.terminal.Attributes;
+import org.jline.reader.impl.LineReaderImpl;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
-import org.jline.terminal.TerminalBuilder;
 import org.jspecify.annotations.Nullable;
 
 /** A source of lines typed at a terminal, with history and completion. */
@@ -35,51 +33,46 @@ public final class TerminalSource implements LineSource, AutoCloseable {
   private List<String> offered = List.of();
 
   /** A source of lines typed at {@code terminal}, which is closed with this source. */
-  TerminalSource(Terminal terminal) {
+  TerminalSource(Terminal terminal) throws IOException {
     this.terminal = terminal;
     this.shown = reader(false);
     this.reader = shown;
     // What is typed ahead is not shown before it is known who may see it.
-    Attributes quiet = terminal.getAttributes();
-    quiet.setLocalFlag(Attributes.LocalFlag.ECHO, false);
-    terminal.setAttributes(quiet);
+    terminal.enterRawMode();
+    if (!dumb()) {
+      terminal.writer().write(LineReaderImpl.BRACKETED_PASTE_ON);
+      terminal.flush();
+    }
     terminal.handle(Signal.INT, signal -> stopped.countDown());
   }
 
   /** A reader with a history of its own, and with whatever else it remembers of typed lines. */
-  private LineReader reader(boolean cleared) {
+  private LineReader reader(boolean cleared) throws IOException {
     // Quotes and backslashes mean nothing here: an inch is typed as a quote.
     DefaultParser parser = new DefaultParser();
     parser.setQuoteChars(new char[0]);
     parser.setEscapeChars(new char[0]);
-    return LineReaderBuilder.builder()
-        .terminal(terminal)
-        .parser(parser)
-        .completer(
-            (r, line, candidates) -> offered.forEach(word -> candidates.add(new Candidate(word))))
-        .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
-        .option(LineReader.Option.BRACKETED_PASTE, false)
-        .option(LineReader.Option.ERASE_LINE_ON_FINISH, cleared)
-        .build();
+    LineEditor editor = new LineEditor(terminal);
+    editor.setParser(parser);
+    editor.getWidgets().put(LineReader.CALLBACK_INIT, this::stopAtOnce);
+    editor.setCompleter(
+        (r, line, candidates) -> offered.forEach(word -> candidates.add(new Candidate(word))));
+    editor.option(LineReader.Option.DISABLE_EVENT_EXPANSION, true);
+    editor.option(LineReader.Option.BRACKETED_PASTE, !dumb());
+    editor.option(LineReader.Option.ERASE_LINE_ON_FINISH, cleared);
+    return editor;
   }
 
-  /**
-   * A source at the terminal this program was started at, driven without a child process.
-   *
-   * @throws IOException when there is none, or it can't be driven
-   */
-  public static TerminalSource open() throws IOException {
-    try {
-      return new TerminalSource(
-          TerminalBuilder.builder()
-              .provider("jni")
-              .system(true)
-              .systemOutput(TerminalBuilder.SystemOutput.SysOut)
-              .dumb(false)
-              .build());
-    } catch (IllegalStateException | LinkageError e) {
-      throw new IOException("this is no terminal that can be typed at", e);
+  /** A Ctrl-C that came before the editor saw to it. */
+  private boolean stopAtOnce() {
+    if (stopped.getCount() == 0) {
+      Thread.currentThread().interrupt();
     }
+    return true;
+  }
+
+  private boolean dumb() {
+    return terminal.getType().startsWith(Terminal.TYPE_DUMB);
   }
 
   /** The writer to this terminal. */
@@ -111,12 +104,19 @@ public final class TerminalSource implements LineSource, AutoCloseable {
     try (BrokenOff looks = new BrokenOff(changed)) {
       try {
         Character mask = seen == Seen.MASKED ? '*' : null;
-        return now.readLine(prompt, null, mask, begun.remove(prompt));
+        String line = now.readLine(prompt, null, mask, begun.remove(prompt));
+        looks.over();
+        // A Ctrl-C that came with the end of the line comes before it.
+        if (Thread.interrupted()) {
+          throw new StopKeyException();
+        }
+        return line;
       } catch (EndOfFileException e) {
         return null;
       } catch (UserInterruptException e) {
         // The key interrupts the reading thread; what is written after it must not be cut short.
         if (!looks.over()) {
+          Thread.interrupted();
           throw new StopKeyException();
         }
         begun.put(prompt, e.getPartialLine());
@@ -173,6 +173,9 @@ public final class TerminalSource implements LineSource, AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    if (!dumb()) {
+      terminal.writer().write(LineReaderImpl.BRACKETED_PASTE_OFF);
+    }
     terminal.close();
   }
 }

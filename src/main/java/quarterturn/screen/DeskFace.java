@@ -40,7 +40,9 @@ public final class DeskFace {
       try {
         int width = surface.width();
         int height = surface.height();
-        surface.paint(DeskPage.draw(keys.model(), width, height));
+        if (surface.due()) {
+          surface.paint(DeskPage.draw(keys.model(), width, height));
+        }
         Input input = surface.next(toLook());
         if (input instanceof Input.Over over) {
           return over.status();

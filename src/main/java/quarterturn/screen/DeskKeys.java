@@ -1,6 +1,7 @@
 package quarterturn.screen;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.teacher.DeskDialogue;
 import quarterturn.lesson.teacher.DeskView;
@@ -12,6 +13,7 @@ import quarterturn.screen.terminal.Key;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
+import quarterturn.unit.Pasted;
 
 /** Handles the keys of a desk: each changes the view or gives a line to the dialogue. */
 final class DeskKeys {
@@ -74,6 +76,10 @@ final class DeskKeys {
       return new Effect.Repaint();
     }
     Question asked = model.asked();
+    if (key instanceof Key.Paste) {
+      paste(asked, key);
+      return NONE;
+    }
     boolean benches = asked == null && model.layer() == DeskLayer.NONE;
     if (key.equals(new Key.Function(10)) || (benches && Update.isLetter(key, 'q'))) {
       return new Effect.Leave();
@@ -94,6 +100,15 @@ final class DeskKeys {
       show(DeskLayer.NONE);
     }
     return NONE;
+  }
+
+  private void paste(@Nullable Question asked, Key key) {
+    if (asked instanceof Question.Asked) {
+      String refusal = model.field().refusal(key);
+      model = model.typing(model.field().with(key)).saying(refusal);
+    } else {
+      say(Pasted.NOWHERE);
+    }
   }
 
   private void escape(boolean benches) {

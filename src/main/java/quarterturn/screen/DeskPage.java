@@ -140,8 +140,11 @@ final class DeskPage {
     if (model.asked() instanceof Question.Asked) {
       int at = 3 + Math.min(lines.size(), room);
       canvas.put(2, at, "► ", Ink.STRONG);
-      canvas.put(4, at, model.field().text() + " ", Ink.MARKED);
-      canvas.cursor(4 + Canvas.cells(model.field().text().substring(0, model.field().at())), at);
+      String typed = model.field().text();
+      String before = Wrap.cutFront(typed.substring(0, model.field().at()), width - 8);
+      int cursor = canvas.put(4, at, before, Ink.MARKED);
+      canvas.put(cursor, at, typed.substring(model.field().at()) + " ", Ink.MARKED);
+      canvas.cursor(cursor, at);
     }
     return canvas;
   }

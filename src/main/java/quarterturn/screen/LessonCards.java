@@ -24,6 +24,7 @@ import quarterturn.session.Overview;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Pasted;
 
 /** The cards of a lesson over a bench's session, one at a time, and their keys. */
 public final class LessonCards {
@@ -140,6 +141,11 @@ public final class LessonCards {
       return new Effect.Repaint();
     }
     boolean typing = card instanceof Question.Asked;
+    if (key instanceof Key.Paste) {
+      message = typing ? field.refusal(key) : Pasted.NOWHERE;
+      field = typing ? field.with(key) : field;
+      return new Effect.None();
+    }
     String answer = Picks.answer(card, field, key);
     if (key == Key.Named.PAGE_DOWN || key == Key.Named.PAGE_UP) {
       scroll = Math.max(0, Math.min(most, scroll + Scrolling.lines(key, page)));

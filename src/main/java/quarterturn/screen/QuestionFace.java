@@ -32,7 +32,9 @@ public final class QuestionFace {
     while (question != null) {
       view = view == null ? new QuestionView(question) : view;
       try {
-        surface.paint(view.draw(surface.width(), surface.height()));
+        if (surface.due()) {
+          surface.paint(view.draw(surface.width(), surface.height()));
+        }
         Input input = surface.next(CALM);
         if (input instanceof Input.Over over) {
           boolean interrupted = over.status() == ExitStatus.INTERRUPTED;

@@ -13,6 +13,7 @@ import quarterturn.screen.state.Update;
 import quarterturn.screen.terminal.Canvas;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Question;
+import quarterturn.unit.Pasted;
 
 /**
  * The state of a question or a message on the full screen, with a list of options to mark or a
@@ -97,6 +98,11 @@ record QuestionView(
 
   /** The view after a key that answers nothing. */
   QuestionView key(Key key) {
+    if (key instanceof Key.Paste) {
+      return takesWords()
+          ? typing(field.with(key)).saying(field.refusal(key))
+          : saying(Pasted.NOWHERE);
+    }
     int to = Picks.moved(at, typed, options().size(), key);
     if (to != at || (Picks.digit(key) == at + 1 && !options().isEmpty())) {
       boolean digit = Picks.digit(key) >= 0;

@@ -129,7 +129,7 @@ public final class ScreenFace {
       if (cards != null) {
         follow(cards);
       }
-      if (!painted()) {
+      if (surface.due() && !painted()) {
         return left(ExitStatus.DONE);
       }
       Input input = next();
@@ -229,9 +229,11 @@ public final class ScreenFace {
   }
 
   private Effect updated(Key key) {
-    // Only a key moves the text, so that a change of the window's size can be undone by another.
-    Next next = Update.key(settled(model), key);
-    model = settled(next.model());
+    // Only a key moves the text, so that a change of the window's size can be undone by another;
+    // and what is typed into a field does not.
+    boolean types = key instanceof Key.Typed && !lettered() && model.layer() == Layer.NONE;
+    Next next = Update.key(types ? model : settled(model), key);
+    model = surface.due() ? settled(next.model()) : next.model();
     // Where nothing is lost or left half done, home says how the instrument stands.
     Overview left = model.overview();
     boolean home = underHome && left.kept() && left.parting().isEmpty();

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -223,7 +224,12 @@ public final class ScriptFace {
    */
   private @Nullable Integer step(Bench bench, @Nullable BenchDialogue lesson) throws IOException {
     Prompt prompt = bench.prompt();
-    print(beside(PromptJson.of(prompt), bench.overview()));
+    try {
+      print(beside(PromptJson.of(prompt), bench.overview()));
+    } catch (UncheckedIOException e) {
+      bench.leave();
+      throw e;
+    }
     if (prompt.ended()) {
       return prompt instanceof Prompt.HandOver ? ExitStatus.HAND_OVER : ExitStatus.DONE;
     }

@@ -6,8 +6,10 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** A second session on an instrument begins only where that is said, also for a program. */
+@Isolated
 class AnotherSessionTest {
   private static final String COUNTS = "The turn that was asked for, tighten 1/8 turn, then counts";
 

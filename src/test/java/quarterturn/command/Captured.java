@@ -3,13 +3,15 @@ package quarterturn.command;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.stream.Stream;
 import quarterturn.session.store.UserFolders;
 
-/** A command line that was run in this process, and what it printed. Several run at a time. */
+/** A command line that was run in this process, and what it printed. */
 public record Captured(int status, String out, String err) {
   /** Arguments with the folder of the data behind them. */
   static String[] at(Path data, String... args) {
@@ -26,15 +28,30 @@ public record Captured(int status, String out, String err) {
   }
 
   static Captured of(Clock clock, UserFolders folders, InputStream in, String... args) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    return of(clock, folders, in, new ByteArrayOutputStream(), args);
+  }
+
+  /**
+   * A command line whose standard output is given.
+   *
+   * @param to what it was can be seen where it is kept in bytes
+   */
+  static Captured of(
+      Clock clock, UserFolders folders, InputStream in, OutputStream to, String... args) {
+    InputStream oldIn = System.in;
+    PrintStream oldErr = System.err;
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Streams.take(in, out, err);
+    System.setIn(in);
+    System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
-      int status = Cli.run(clock, folders, args);
+      int status = Cli.run(clock, folders, to, args);
       return new Captured(
-          status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+          status,
+          to instanceof ByteArrayOutputStream out ? out.toString(StandardCharsets.UTF_8) : "",
+          err.toString(StandardCharsets.UTF_8));
     } finally {
-      Streams.giveBack();
+      System.setIn(oldIn);
+      System.setErr(oldErr);
     }
   }
 }

@@ -4,36 +4,44 @@ import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quarterturn.session.store.UserFolders;
 
 /** An option before a command means what it means behind it. */
 @Tag("slow")
+@Isolated
 class CommandFirstTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2024-06-01T10:00:00Z"), ZoneOffset.UTC);
 
   @TempDir Path folder;
+  private final String home = System.getProperty("user.home");
 
+  /** What is kept in the wrong place is at least not kept in the home of who runs the test. */
   @BeforeEach
   void keepAnInstrument() throws IOException {
+    System.setProperty("user.home", folder.resolve("home").toString());
     Path own = Files.createDirectories(folder.resolve("own/procedures"));
     Files.copy(Path.of("procedures/season.yaml"), own.resolve("own-season.yaml"));
     run("instrument add my-bass --kind bass-34 --data DATA");
+  }
+
+  @AfterEach
+  void giveHomeBack() {
+    System.setProperty("user.home", home);
   }
 
   @ParameterizedTest
@@ -96,9 +104,6 @@ class CommandFirstTest {
             .map(word -> word.replace("OWN", folder.resolve("own").toString()))
             .map(word -> word.replace("NONE", folder.resolve("none").toString()))
             .toList();
-    // What is kept in the wrong place is at least not kept in the home of who runs the test.
-    String home = folder.resolve("home").toString();
-    UserFolders folders = new UserFolders(Map.of(), "Linux", home);
-    return Captured.of(CLOCK, folders, InputStream.nullInputStream(), args.toArray(String[]::new));
+    return Captured.of(CLOCK, "", args.toArray(String[]::new));
   }
 }

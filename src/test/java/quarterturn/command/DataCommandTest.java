@@ -16,11 +16,13 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.session.store.UserFolders;
 import quarterturn.session.store.archive.Bytes;
 import quarterturn.session.store.archive.Invented;
 
 /** The data folder as a whole, through whole commands. */
+@Isolated
 class DataCommandTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2027-03-01T10:00:00Z"), ZoneOffset.UTC);

@@ -11,8 +11,10 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Who begins on an instrument with work that is not over is asked whether to go on with that. */
+@Isolated
 class GoOnTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2027-03-02T09:30:00Z"), ZoneOffset.UTC);

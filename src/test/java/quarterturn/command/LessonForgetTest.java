@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.LessonProof;
@@ -25,6 +26,7 @@ import quarterturn.lesson.store.WriterLog;
 import quarterturn.session.journal.JournalLock;
 
 /** A student's name is struck from a finished lesson; what was done still hangs together. */
+@Isolated
 class LessonForgetTest {
   private static final Clock AFTER =
       Clock.fixed(InventedLesson.NOW.plus(Duration.ofHours(1)), ZoneOffset.UTC);

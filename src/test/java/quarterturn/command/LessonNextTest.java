@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.lesson.InventedLesson;
 import quarterturn.lesson.Level;
 import quarterturn.lesson.Plan;
@@ -22,6 +23,7 @@ import quarterturn.lesson.store.PlanFile;
 import quarterturn.rehearsal.simulated.NamedNeck;
 
 /** A lesson follows another one in its folder, and is as that one was but for what is said. */
+@Isolated
 class LessonNextTest {
   private static final Clock WEEK_ON =
       Clock.fixed(InventedLesson.NOW.plus(Duration.ofDays(7)), ZoneOffset.UTC);

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.PlanFile;
@@ -34,6 +35,7 @@ import quarterturn.unit.Bracket;
 import quarterturn.unit.Turn;
 
 /** A lesson on real necks, of which one stands turned: what is planned, and what is said after. */
+@Isolated
 class LessonRealNecksTest {
   private static final Instant NOON = Instant.parse("2027-03-01T12:00:00Z");
   private static final String BASS = "bass-34";

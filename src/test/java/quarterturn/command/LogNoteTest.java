@@ -10,8 +10,10 @@ import java.time.ZoneOffset;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** The note for a repairer, of a session that an earlier version wrote. */
+@Isolated
 class LogNoteTest {
   private static final Clock THEN =
       Clock.fixed(Instant.parse("2027-03-02T09:30:00Z"), ZoneOffset.UTC);

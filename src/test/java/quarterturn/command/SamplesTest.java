@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.report.sheet.SheetFormat;
 import quarterturn.session.Instrument;
 import quarterturn.session.store.Store;
@@ -27,6 +28,7 @@ import quarterturn.session.store.Store;
  * -Dgolden.write=true writes these anew, to be read.
  */
 @Tag("slow")
+@Isolated
 class SamplesTest {
   private static final Instant THEN = Instant.parse("2027-03-02T09:30:00Z");
 

@@ -16,10 +16,12 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.UserFolders;
 
 /** What settings.yaml sets, through whole commands; a session of one's own procedure. */
+@Isolated
 class SettingsCommandTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2027-03-01T10:00:00Z"), ZoneOffset.UTC);

@@ -5,12 +5,17 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import quarterturn.command.face.Looks;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.kind.Style;
+import quarterturn.session.Event;
+import quarterturn.session.journal.Journal;
 import quarterturn.session.store.FormField;
 import quarterturn.session.store.FormFields;
 import quarterturn.session.store.Sessions;
@@ -46,6 +51,31 @@ final class Shop extends Clock {
                   "whose " + name + " is")));
     }
     return shop;
+  }
+
+  /** A session on an instrument that was begun and nothing more; its name. */
+  String begun(String instrument) throws IOException {
+    Store.Created made =
+        store.create("relief", 1, "digest", LocalDate.of(2027, 3, 2), new Random(1));
+    try (Journal journal = made.journal()) {
+      journal.append(
+          List.of(
+              new Event.Started(
+                  MORNING,
+                  "relief",
+                  1,
+                  "digest",
+                  Role.BEGINNER,
+                  instrument,
+                  "bass-34",
+                  Style.MEDIUM,
+                  null,
+                  List.of(),
+                  List.of(),
+                  null,
+                  null)));
+    }
+    return made.name();
   }
 
   Store store() {

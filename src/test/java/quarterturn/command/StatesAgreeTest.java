@@ -13,8 +13,10 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Home, due, log, sheet, history and the query say the same of a session. */
+@Isolated
 class StatesAgreeTest {
   @TempDir Path folder;
   private Shop shop = new Shop(Path.of("unset"));

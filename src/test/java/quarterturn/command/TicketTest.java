@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.session.Instrument;
 
 /** Ticket and customer stand in the instrument's file alone, and can be forgotten. */
+@Isolated
 class TicketTest {
   @TempDir Path folder;
   private Shop shop = new Shop(Path.of("unset"));

@@ -17,11 +17,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import picocli.CommandLine;
 import quarterturn.session.Program;
 import quarterturn.session.store.UserFolders;
 
 /** Whatever a person is told to type can be typed as it stands, and stands on one line. */
+@Isolated
 class TypedCommandsTest {
   private static final Clock CLOCK =
       Clock.fixed(Instant.parse("2027-03-02T09:30:00Z"), ZoneOffset.UTC);

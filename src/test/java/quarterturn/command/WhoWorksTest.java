@@ -8,10 +8,13 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 
 /** Who works is on record, from the start and each time a session goes on. */
+@Isolated
 class WhoWorksTest {
   @TempDir Path folder;
+  @TempDir Path elsewhere;
   private Shop shop = new Shop(Path.of("unset"));
   private String session = "";
 
@@ -55,7 +58,7 @@ class WhoWorksTest {
 
   @Test
   void aRehearsalsSheetNamesWhoPractised() throws Exception {
-    Path sheet = folder.resolve("sheet.txt");
+    Path sheet = elsewhere.resolve("sheet.txt");
     run("quit\n", "rehearse", "--neck", "right", "--by", "Cy", "--sheet", sheet.toString());
     assertThat(Files.readString(sheet)).containsMatch("Done by: +Cy, beginner");
     assertThat(Files.readString(sheet)).doesNotContain("Bench time");

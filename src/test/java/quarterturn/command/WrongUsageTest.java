@@ -9,11 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is wrong with a command line is said in one line on standard error, with status 2. */
 @Tag("slow")
+@Isolated
 class WrongUsageTest {
   @TempDir Path folder;
 

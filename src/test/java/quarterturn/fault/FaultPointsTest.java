@@ -15,7 +15,7 @@ class FaultPointsTest {
 
   private static final int CUT = 320 * TIMES;
   private static final int FAILED = 48 * TIMES;
-  private static final int FEW = 14 * TIMES;
+  private static final int FEW = 7 * TIMES;
 
   /** Points are spread evenly, so their number is only about the one that was asked for. */
   private static final double ABOUT = 0.8;

@@ -122,6 +122,10 @@ final class LessonScenario implements Scenario {
     phase = Phase.STRUCK;
   }
 
+  private static List<LessonEvent> written(String writer) {
+    return WRITTEN.getOrDefault(writer, List.of());
+  }
+
   private static WriterFile opened(Path folder, String writer) throws IOException {
     WriterLog.Part part = writer.equals("desk") ? WriterLog.Part.BOARD : WriterLog.Part.BENCH;
     return WriterFile.of(folder, ID, writer, part);
@@ -131,7 +135,7 @@ final class LessonScenario implements Scenario {
     try (WriterFile file = opened(folder, writer)) {
       new Sign(1, AT).write(folder, writer);
       for (int n = acknowledged.getOrDefault(writer, 0); n < upTo; n++) {
-        file.append(List.of(WRITTEN.get(writer).get(n)));
+        file.append(List.of(written(writer).get(n)));
         acknowledged.put(writer, n + 1);
       }
       Sign.remove(folder, writer);
@@ -229,8 +233,8 @@ final class LessonScenario implements Scenario {
     for (WriterLog log : contents.logs()) {
       String writer = log.header() == null ? "" : log.header().writer();
       List<String> expected = new ArrayList<>();
-      WRITTEN.get(writer).forEach(e -> expected.add(e.toString().replace(NAME, NUMBER)));
-      boolean changed = WRITTEN.get(writer).stream().anyMatch(e -> e.toString().contains(NAME));
+      written(writer).forEach(e -> expected.add(e.toString().replace(NAME, NUMBER)));
+      boolean changed = written(writer).stream().anyMatch(e -> e.toString().contains(NAME));
       if (changed) {
         expected.add(new LessonEvent.Struck(AT, NUMBER).toString());
       }

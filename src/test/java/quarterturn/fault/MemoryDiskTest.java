@@ -26,7 +26,8 @@ class MemoryDiskTest {
   private static final int DRAWS = 200;
 
   private final MemoryDisk disk = MemoryDisk.empty();
-  private final Path file = disk.top().resolve("tmp/one.txt");
+  private final Path folder = disk.top().resolve("tmp");
+  private final Path file = folder.resolve("one.txt");
 
   private static byte[] bytes(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
@@ -54,7 +55,7 @@ class MemoryDiskTest {
     assertThat(left(file)).containsExactly("-", "", "sure");
     force(file);
     assertThat(left(file)).containsExactly("-", "sure");
-    force(file.getParent());
+    force(folder);
     assertThat(left(file)).containsExactly("sure");
     Files.write(file, bytes(", more"), StandardOpenOption.APPEND);
     assertThat(left(file)).containsExactly("sure", "sure, more");
@@ -69,7 +70,7 @@ class MemoryDiskTest {
     Files.writeString(other, "new");
     force(file);
     force(other);
-    force(file.getParent());
+    force(folder);
     Files.move(other, file, StandardCopyOption.ATOMIC_MOVE);
     assertThat(Files.readString(file)).isEqualTo("new");
     assertThat(left(file)).containsExactly("old", "new");
@@ -80,7 +81,7 @@ class MemoryDiskTest {
   void sectorsComeInAnyOrderAndEachIsWhole() throws Exception {
     String a = "a".repeat(512);
     Files.writeString(file, "");
-    force(file.getParent());
+    force(folder);
     Files.writeString(file, a + "b");
     assertThat(left(file)).containsExactly("", a, a + "b", "0".repeat(512) + "b");
   }
@@ -88,7 +89,7 @@ class MemoryDiskTest {
   @Test
   void aForceThatFailedIsNotMadeGoodByTheNext() throws Exception {
     Files.writeString(file, "");
-    force(file.getParent());
+    force(folder);
     Files.writeString(file, "gone");
     disk.weather((call, path, n) -> call == Call.FORCE ? Weather.Fate.FAILS : Weather.Fate.FINE);
     assertThrows(IOException.class, () -> force(file));
@@ -106,9 +107,9 @@ class MemoryDiskTest {
 
   @Test
   void itIsADiskToPrograms() throws Exception {
-    Path folder = disk.top().resolve("a/b");
-    Files.createDirectories(folder);
-    Path one = folder.resolve("one");
+    Path deep = disk.top().resolve("a/b");
+    Files.createDirectories(deep);
+    Path one = deep.resolve("one");
     try (FileChannel channel =
         FileChannel.open(
             one,
@@ -125,16 +126,16 @@ class MemoryDiskTest {
     assertThrows(
         FileAlreadyExistsException.class,
         () -> Files.write(one, bytes(""), StandardOpenOption.CREATE_NEW));
-    assertThrows(NoSuchFileException.class, () -> Files.delete(folder.resolve("two")));
-    assertThrows(FileSystemException.class, () -> Files.delete(folder));
-    assertThrows(FileSystemException.class, () -> Files.write(folder, bytes("")));
+    assertThrows(NoSuchFileException.class, () -> Files.delete(deep.resolve("two")));
+    assertThrows(FileSystemException.class, () -> Files.delete(deep));
+    assertThrows(FileSystemException.class, () -> Files.write(deep, bytes("")));
     try (Stream<Path> all = Files.walk(disk.top().resolve("a"))) {
       assertThat(all.map(Path::toString)).containsExactly("/a", "/a/b", "/a/b/one").inOrder();
     }
-    Path moved = Files.move(one, folder.resolveSibling("moved"));
+    Path moved = Files.move(one, deep.resolveSibling("moved"));
     assertThat(Files.size(moved)).isEqualTo(8);
-    assertThat(folder.relativize(moved)).isEqualTo(disk.getPath("../moved"));
-    assertThat(folder.resolve("../moved").normalize()).isEqualTo(moved);
+    assertThat(deep.relativize(moved)).isEqualTo(disk.getPath("../moved"));
+    assertThat(deep.resolve("../moved").normalize()).isEqualTo(moved);
   }
 
   @Test

@@ -24,6 +24,7 @@ import quarterturn.unit.Turn;
 /** The command line: what it says, and its exit status. */
 class CommandsIT {
   @TempDir Path folder;
+  @TempDir Path elsewhere;
   private Bench bench = new Bench(Path.of("."), Instant.EPOCH);
 
   @BeforeEach
@@ -147,12 +148,17 @@ class CommandsIT {
     assertThat(calendar.status()).isEqualTo(0);
     assertThat(calendar.out()).startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\n");
     assertThat(calendar.out()).endsWith("END:VCALENDAR\r\n");
-    Path file = folder.resolve("due.ics");
+    Path file = elsewhere.resolve("due.ics");
     JarProcess.Ran written = bench.run("due", "--ics", file.toString());
     assertThat(written.status()).isEqualTo(0);
     assertThat(written.out()).isEmpty();
     assertThat(Files.readString(file)).isEqualTo(calendar.out());
-    refused(bench.run("due", "--ics", folder.resolve("none/due.ics").toString()), "none");
+    refused(bench.run("due", "--ics", file.toString()), "is there already", "--force");
+    Files.writeString(file, "before");
+    assertThat(bench.run("due", "--ics", file.toString(), "--force").status()).isEqualTo(0);
+    assertThat(Files.readString(file)).isEqualTo(calendar.out());
+    refused(bench.run("due", "--ics", "--force"), "--ics FILE");
+    refused(bench.run("due", "--ics", elsewhere.resolve("none/due.ics").toString()), "none");
   }
 
   @Test

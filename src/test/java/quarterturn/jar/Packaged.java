@@ -16,7 +16,7 @@ import java.util.concurrent.TimeUnit;
  * Commands that run the packaged jar. Its classes are in an archive, from which it starts sooner.
  */
 public final class Packaged {
-  private static final String JAR =
+  static final String JAR =
       Objects.requireNonNull(System.getProperty("quarterturn.jar"), "quarterturn.jar");
 
   /** Quick to start, which is what most of a test's time goes to. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The set-up sheet by the command line. */
 class SheetIT {
   @TempDir Path folder;
+  @TempDir Path elsewhere;
   private Bench bench = new Bench(Path.of("."), Instant.EPOCH);
 
   @BeforeEach
@@ -48,7 +49,7 @@ class SheetIT {
 
   @Test
   void aFileIsNotWrittenOverUnasked() throws Exception {
-    Path file = folder.resolve("sheet.html");
+    Path file = elsewhere.resolve("sheet.html");
     String[] typed = {
       "log", "export", bench.session(), "--format", "html", "--out", file.toString()
     };
@@ -79,7 +80,7 @@ class SheetIT {
     assertThat(force.status()).isEqualTo(2);
     assertThat(force.err()).contains("--out");
     JarProcess.Ran nowhere =
-        bench.run("log", "export", bench.session(), "--out", folder.resolve("none/x") + "");
+        bench.run("log", "export", bench.session(), "--out", elsewhere.resolve("none/x") + "");
     assertThat(nowhere.status()).isEqualTo(2);
     assertThat(nowhere.err()).contains("no folder");
     assertThat(bench.run("log", "export", "nosuch").err()).contains("there is no session nosuch");

@@ -2,10 +2,11 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.time.ZoneOffset;
+import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.unit.Dates;
 
 /** A program of its own for {@link TerminalTest}: an invented bench, typed at a real terminal. */
-final class TypedAtTerminal {
+public final class TypedAtTerminal {
   private TypedAtTerminal() {}
 
   public static void main(String[] args) throws IOException {
@@ -17,7 +18,7 @@ final class TypedAtTerminal {
             Invented.settle(),
             Invented.done());
     int status;
-    try (TerminalSource source = TerminalSource.open()) {
+    try (TerminalSource source = new TerminalSource(SystemTerminal.forLines())) {
       status = LineFace.run(bench, source, source.out(), new Dates(ZoneOffset.UTC));
       long children = ProcessHandle.current().children().count();
       source.out().println("answers: " + bench.answers().size() + ", left: " + bench.left());

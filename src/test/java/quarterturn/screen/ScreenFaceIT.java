@@ -48,6 +48,7 @@ class ScreenFaceIT {
     assertThat(word(sent, "after=")).isEqualTo(before);
     assertThat(screen.onAlternateScreen()).isFalse();
     assertThat(screen.cursorHidden()).isFalse();
+    assertThat(screen.bracketsPastes()).isFalse();
   }
 
   private static String word(String text, String name) {
@@ -178,6 +179,7 @@ class ScreenFaceIT {
       screen.keys(CTRL_Z).waitFor("Stopped");
       assertThat(screen.onAlternateScreen()).isFalse();
       assertThat(screen.cursorHidden()).isFalse();
+      assertThat(screen.sent()).containsMatch("\\[\\?2004l[^$]*Stopped");
       screen.keys("echo shell is $((40+2))\r").waitFor("shell is 42");
       screen.keys("fg\r").waitFor("Press u:");
       assertThat(screen.onAlternateScreen()).isTrue();

@@ -155,7 +155,7 @@ class InstrumentTest {
         "joint-fret: 0|between 1 and 36, not 0",
         "joint-fret: high|\"joint-fret\" must be a whole number",
         "strings: [a]|\"strings\" must be text",
-        "kind: bass-34|:4: it is no YAML: Duplicate",
+        "kind: bass-34|:4 is no YAML: Duplicate",
         "strings: 'a|is no YAML",
       })
   void aLineThatIsWrongIsNamed(String line, String wanted) throws IOException {

@@ -1,6 +1,8 @@
 package quarterturn.session.store;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -23,13 +25,14 @@ import quarterturn.session.RefusedException;
 import quarterturn.session.engine.Engine;
 import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
+import quarterturn.session.journal.LogFormat;
 import quarterturn.session.journal.Unforced;
 import quarterturn.unit.Bracket;
 
 /**
  * How long an answer takes, from prompt to prompt without the disk, after 100 and after 5,000 of
- * them, and how long to resume so long a session: {@code FOLDER [ANSWERS]}. The folder is left with
- * the session and its procedure, to resume it by the program.
+ * them, and how long to read and resume so long a session, in one process and by the program:
+ * {@code FOLDER [ANSWERS]}. The folder is left with the session and its procedure.
  *
  * <p>No proven procedure goes round more than twenty times, so this one is as long as need be.
  */
@@ -37,8 +40,10 @@ public final class LongSession {
   private static final int ROUNDS = 20;
   private static final int WINDOW = 50;
   private static final int EARLY = 100;
+  private static final int FEW = 10;
   private static final int RUNS = 9;
   private static final double FLAT = 1.2;
+  private static final ThreadMXBean PROCESSOR = ManagementFactory.getThreadMXBean();
   private static final double RESUME_MS = 500;
 
   private LongSession() {}
@@ -55,15 +60,19 @@ public final class LongSession {
     double[] early = new double[RUNS];
     double[] late = new double[RUNS];
     double[] resumes = new double[RUNS];
+    double[] busies = new double[RUNS];
     List<Event> events = List.of();
     for (int i = 0; i < RUNS; i++) {
       events = new ArrayList<>();
       double[] times = played(library, answers, events);
       early[i] = median(times, EARLY);
       late[i] = median(times, answers);
+      Path file = kept(folder, "long", events);
       from = System.nanoTime();
-      resumed(library, events);
+      long busy = PROCESSOR.getCurrentThreadCpuTime();
+      resumed(library, Journal.read(file).events());
       resumes[i] = ms(from);
+      busies[i] = (PROCESSOR.getCurrentThreadCpuTime() - busy) / 1e6;
       System.out.printf(
           "%6.1f us at answer %d, %6.1f us at %d: %.2f; resumed in %.0f ms%n",
           early[i], EARLY, late[i], answers, late[i] / early[i], resumes[i]);
@@ -72,7 +81,25 @@ public final class LongSession {
     Arrays.setAll(ratios, i -> late[i] / early[i]);
     told("Late to early", ratios, FLAT, "");
     told("Resume in process", resumes, RESUME_MS, " ms");
-    System.out.println("Resume by the program: " + kept(folder, library, events));
+    told("Its time on the processor", busies, RESUME_MS, " ms");
+    byProgram(folder, events);
+  }
+
+  /**
+   * The program resumes the session, and one of a few answers in turn: what both take alike, such
+   * as to prove so long a procedure, is no part of a resume.
+   */
+  private static void byProgram(Path folder, List<Event> events)
+      throws IOException, InterruptedException {
+    kept(folder, "short", events.subList(0, FEW));
+    double[] more = new double[RUNS];
+    for (int i = 0; i < RUNS; i++) {
+      String own = " --lines --own " + folder;
+      Path data = folder.resolve("data");
+      double few = Run.of(TenYears.program(), "resume short" + own, data).ms();
+      more[i] = Run.of(TenYears.program(), "resume long" + own, data).ms() - few;
+    }
+    told("Resume by the program, more than one of a few answers", more, RESUME_MS, " ms");
   }
 
   private static void told(String what, double[] all, double bound, String unit) {
@@ -164,7 +191,6 @@ public final class LongSession {
       long from = System.nanoTime();
       bench.answer(answer);
       bench.prompt();
-      if (System.getProperty("o") == null) bench.overview();
       times[i] = (System.nanoTime() - from) / 1e3;
     }
     return times;
@@ -213,14 +239,14 @@ public final class LongSession {
     LiveBench.resume(engine, more -> {}, "long", events, again, Clock.systemUTC()).prompt();
   }
 
-  /** Keeps the session in the folder; how to resume it. */
-  private static String kept(Path folder, Library library, List<Event> events) throws IOException {
+  /** Keeps a session in the folder. */
+  private static Path kept(Path folder, String name, List<Event> events) throws IOException {
     Path sessions = Files.createDirectories(folder.resolve("data/sessions"));
     Event.Started was = (Event.Started) events.get(0);
-    Journal.Header header =
-        new Journal.Header("long", was.procedure(), was.revision(), was.digest());
-    Unforced.write(sessions.resolve("long.jsonl"), header, events);
-    return "resume long --lines --data " + folder.resolve("data") + " --own " + folder;
+    Journal.Header header = new Journal.Header(name, was.procedure(), was.revision(), was.digest());
+    Path file = sessions.resolve(name + LogFormat.ENDING);
+    Unforced.write(file, header, events);
+    return file;
   }
 
   private static double ms(long from) {

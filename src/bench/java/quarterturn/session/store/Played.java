@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
@@ -49,7 +51,8 @@ record Played(
     }
     List<Played> pool = new ArrayList<>();
     for (int seed = 0; pool.size() < many; seed++) {
-      Library library = libraries.get(PROCEDURES.get(seed % PROCEDURES.size()));
+      Library library =
+          Objects.requireNonNull(libraries.get(PROCEDURES.get(seed % PROCEDURES.size())));
       Played played = play(library, kind, seed % 3 == 0 ? Role.TECHNICIAN : Role.BEGINNER, seed);
       if (played != null) {
         pool.add(played);
@@ -92,7 +95,8 @@ record Played(
         PracticeBench.Kept.NOWHERE);
   }
 
-  private static Played play(Library library, String kind, Role role, int seed) throws IOException {
+  private static @Nullable Played play(Library library, String kind, Role role, int seed)
+      throws IOException {
     PracticeBench bench = bench(library, kind, role, seed, Rehearsal.START);
     try {
       while (!bench.prompt().ended()) {

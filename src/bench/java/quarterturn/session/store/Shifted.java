@@ -4,6 +4,7 @@ import java.lang.reflect.RecordComponent;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
 
 /** Events as they would stand in a record at another time. */
@@ -28,7 +29,7 @@ final class Shifted {
     try {
       RecordComponent[] parts = value.getClass().getRecordComponents();
       Class<?>[] types = new Class<?>[parts.length];
-      Object[] values = new Object[parts.length];
+      @Nullable Object[] values = new @Nullable Object[parts.length];
       for (int i = 0; i < parts.length; i++) {
         types[i] = parts[i].getType();
         Object was = parts[i].getAccessor().invoke(value);

@@ -49,7 +49,8 @@ public final class TenYears {
     }
   }
 
-  private static List<String> program() {
+  /** How the program is called. */
+  static List<String> program() {
     String said = System.getProperty("program");
     return said != null
         ? List.of(said.split(" "))

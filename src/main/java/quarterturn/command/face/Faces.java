@@ -62,7 +62,8 @@ public record Faces(Kind kind, boolean coloured, ZoneId zone) {
   }
 
   private static Typing typing() {
-    return Typing.open(System.getenv("TERM"), atATerminal(), System.in, System.out);
+    return Typing.open(
+        System.getenv("TERM"), atATerminal(), SystemTerminal::forLines, System.in, System.out);
   }
 
   private Settings settings(Terminal terminal) {

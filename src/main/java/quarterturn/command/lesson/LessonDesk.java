@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.command.face.Face;
 import quarterturn.command.face.Faces;
 import quarterturn.command.face.Looks;
+import quarterturn.command.place.Place;
 import quarterturn.command.place.Placed;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.LessonFolder;
@@ -55,6 +56,7 @@ final class LessonDesk extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
+    Place.isThere("FOLDER", folder, "name the lesson's folder");
     ZoneId zone = clock.getZone();
     Dates dates = new Dates(zone);
     String called = Names.check("a desk", name.isEmpty() ? named(folder) : name);

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import quarterturn.command.face.Face;
 import quarterturn.command.face.Faces;
+import quarterturn.command.place.Place;
 import quarterturn.command.place.Placed;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.Striking;
@@ -40,6 +41,7 @@ final class LessonForget extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
+    Place.isThere("FOLDER", folder, "name the lesson's folder");
     Striking striking = Striking.of(folder, student, clock.instant());
     YesOrNo dialogue = sure(striking);
     try (Face face = Faces.asking(false, clock.getZone())) {

@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import quarterturn.command.face.Face;
 import quarterturn.command.face.Faces;
 import quarterturn.command.face.Looks;
+import quarterturn.command.place.Place;
 import quarterturn.command.place.Placed;
 import quarterturn.lesson.LessonEvent;
 import quarterturn.lesson.Plan;
@@ -63,6 +64,7 @@ final class LessonJoin extends Placed {
     if (faces.kind() == Faces.Kind.SCRIPT && bench == null) {
       throw new NotUnderstoodException("with --lines the bench's name is given: --bench NAME");
     }
+    Place.isThere("FOLDER", folder, "name the lesson's folder");
     Plan plan = PlanFile.in(folder);
     List<String> named = students == null ? List.of() : Students.of(students);
     boolean screen = faces.kind() == Faces.Kind.SCREEN;

@@ -2,9 +2,9 @@ package quarterturn.command.lesson;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.command.face.Face;
 import quarterturn.command.face.Faces;
+import quarterturn.command.place.Place;
 import quarterturn.command.place.Placed;
 import quarterturn.lesson.Pace;
 import quarterturn.lesson.Plan;
@@ -36,6 +37,7 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Program;
+import quarterturn.session.journal.Folders;
 import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */
@@ -115,6 +117,7 @@ final class LessonNew extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
+    Place.isThere("FOLDER", folder, "name another folder");
     Path plan = folder.resolve(LessonFolder.PLAN);
     if (Files.exists(plan) && !next) {
       throw new NotUnderstoodException(
@@ -181,11 +184,11 @@ final class LessonNew extends Placed {
     String time = checks.time(plan);
     byte[] text = PlanFile.text(plan, time).getBytes(StandardCharsets.UTF_8);
     PlanFile.read(LessonFolder.PLAN, text);
-    Files.createDirectories(folder);
-    if (former != null) {
-      Files.move(file, folder.resolve(former.lesson() + ".yaml"));
+    try {
+      write(file, former, text);
+    } catch (FileSystemException e) {
+      throw Place.unwritable("FOLDER", folder, "folder", e);
     }
-    Files.write(file, text, StandardOpenOption.CREATE_NEW);
     Plan.Setup first = plan.instruments().get(0);
     String bench = first.bench() == null ? "left" : first.bench();
     Program program = where.program();
@@ -205,6 +208,31 @@ final class LessonNew extends Placed {
     told.add(
         "At your own desk: " + program.typed("lesson desk " + Program.word(folder.toString())));
     return told;
+  }
+
+  /** Writes the plan; the former one stays beside it, and in its place where that fails. */
+  private void write(Path file, @Nullable Plan former, byte[] text) throws IOException {
+    boolean there = Files.isDirectory(folder);
+    Files.createDirectories(folder);
+    if (former == null) {
+      try {
+        Folders.write(file, text, false);
+      } catch (IOException e) {
+        if (!there) {
+          Files.deleteIfExists(folder);
+        }
+        throw e;
+      }
+      return;
+    }
+    Path beside = folder.resolve(former.lesson() + ".yaml");
+    Folders.write(beside, Files.readAllBytes(file), false);
+    try {
+      Folders.write(file, text, true);
+    } catch (IOException e) {
+      Files.deleteIfExists(beside);
+      throw e;
+    }
   }
 
   private List<String> realNecks(@Nullable Plan former) throws IOException, UnreadableException {

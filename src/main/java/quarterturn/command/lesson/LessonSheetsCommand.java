@@ -2,12 +2,15 @@ package quarterturn.command.lesson;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import quarterturn.command.place.Export;
+import quarterturn.command.place.Place;
 import quarterturn.command.place.Placed;
 import quarterturn.lesson.Plan;
 import quarterturn.lesson.store.LessonFolder;
@@ -44,6 +47,10 @@ final class LessonSheetsCommand extends Placed {
 
   @Override
   public Integer call() throws IOException, UnreadableException {
+    Place.isThere("FOLDER", folder, "name the lesson's folder");
+    if (out != null) {
+      Export.checkFolder("--out", out, where.kept());
+    }
     Plan plan = PlanFile.in(folder);
     LessonFolder.Contents contents = LessonFolder.read(folder);
     contents.notices().forEach(this::notice);
@@ -62,7 +69,11 @@ final class LessonSheetsCommand extends Placed {
             new Dates(clock.getZone()),
             LessonCommand.turned(folder, plan, contents.logs(), sessions()));
     if (out != null) {
-      SheetFolder.into(out, files);
+      try {
+        SheetFolder.into(out, files);
+      } catch (FileSystemException e) {
+        throw Place.unwritable("--out", out, "folder", e);
+      }
       return print(List.of("The sheets are in " + out + "."));
     }
     for (LessonSheets.File file : files) {

@@ -1,6 +1,6 @@
 package quarterturn.command.place;
 
-import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -10,7 +10,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
 import quarterturn.session.store.Sessions;
@@ -19,6 +23,7 @@ import quarterturn.session.store.Settings.Key;
 import quarterturn.session.store.Store;
 import quarterturn.session.store.UserFolders;
 import quarterturn.unit.NotUnderstoodException;
+import quarterturn.unit.Printable;
 
 /**
  * Whose sessions and instruments, and which files of a user's own: what the options say, else the
@@ -50,7 +55,12 @@ public final class Where {
           "Who works, for the record of a session that begins or goes on outside a lesson.")
   private @Nullable String by;
 
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
+
   private UserFolders folders = UserFolders.ofThisUser();
+
+  private boolean saidNew;
 
   private @Nullable Settings read;
 
@@ -105,8 +115,9 @@ public final class Where {
 
   public Sessions sessions(Clock clock) {
     Map<Key, String> set = settings().sound().set();
-    if (own != null && !Files.isDirectory(own)) {
-      throw new NotUnderstoodException("--own: there is no folder " + own);
+    if (own != null && !Place.isThere("--own", own, "name the folder with your files")) {
+      throw new NotUnderstoodException(
+          "--own: there is no folder " + own, "make it first, or name another");
     }
     String folder = set.get(Key.OWN);
     Path files = own != null || folder == null ? own : Path.of(folder);
@@ -120,8 +131,21 @@ public final class Where {
     return set == null ? Role.BEGINNER : Role.valueOf(set.toUpperCase(Locale.ROOT));
   }
 
+  /** What is kept; where an option names a folder that is new, that is said once. */
   public Store store() {
-    return Store.at(data());
+    if (data == null) {
+      Path folder = data();
+      Place.isThere("the data folder", folder, "put it right, or name another with --data DIR");
+      return Store.at(folder);
+    }
+    boolean there = Place.isThere("--data", data, "name another folder");
+    if (!there && !saidNew) {
+      saidNew = true;
+      spec.commandLine()
+          .getErr()
+          .println("quarterturn: " + Printable.of(data + " is new: nothing is kept there yet"));
+    }
+    return Store.at(data);
   }
 
   /** The folder for sessions and instruments. */
@@ -140,5 +164,62 @@ public final class Where {
       return Path.of(set);
     }
     return settings().faults().isEmpty() ? folders.data() : null;
+  }
+
+  /** What a command must not write an export over. */
+  public Kept kept() {
+    List<Path> kept = new ArrayList<>();
+    kept.add(data());
+    try {
+      kept.add(folders.data());
+    } catch (NotUnderstoodException e) {
+      // Without a home folder nothing is kept there.
+    }
+    String set = settings().set().get(Key.OWN);
+    for (Path files :
+        own != null ? List.of(own) : set == null ? List.<Path>of() : List.of(Path.of(set))) {
+      kept.add(files.resolve("procedures"));
+      kept.add(files.resolve("safety"));
+    }
+    Path settings = folders.settings();
+    return new Kept(kept, settings == null ? List.of() : List.of(settings));
+  }
+
+  /** That of a command, or null where it has none. */
+  public static @Nullable Where of(CommandLine command) {
+    for (CommandSpec mixed : command.getCommandSpec().mixins().values()) {
+      if (mixed.userObject() instanceof Where where) {
+        return where;
+      }
+    }
+    return null;
+  }
+
+  /** The folder of a lesson that the command was given, or null. */
+  public @Nullable Path lesson() {
+    for (PositionalParamSpec given : spec.positionalParameters()) {
+      if (given.paramLabel().equals("FOLDER") && given.getValue() instanceof Path folder) {
+        return folder;
+      }
+    }
+    return null;
+  }
+
+  /** Whether something is in the data folder. */
+  public boolean keeps(String file) {
+    try {
+      return within(data(), file);
+    } catch (NotUnderstoodException e) {
+      return false;
+    }
+  }
+
+  /** Whether something is in a folder, by its path. */
+  public static boolean within(Path folder, String file) {
+    try {
+      return Path.of(file).toAbsolutePath().startsWith(folder.toAbsolutePath());
+    } catch (InvalidPathException e) {
+      return false;
+    }
   }
 }

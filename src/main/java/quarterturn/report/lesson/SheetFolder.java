@@ -4,15 +4,19 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quarterturn.session.journal.Folders;
 
 /** Writes a lesson's sheets, never over a file that exists. */
 public final class SheetFolder {
@@ -29,12 +33,10 @@ public final class SheetFolder {
       throws IOException {
     for (int n = 1; n < MOST; n++) {
       Path folder = lesson.resolve(SHEETS + desk + (n == 1 ? "" : "-" + n));
-      try {
-        Files.createDirectory(folder);
+      // The sheets of an earlier time stay; these get the next number.
+      if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
         into(folder, files);
         return folder;
-      } catch (FileAlreadyExistsException e) {
-        // The sheets of an earlier time stay; these get the next number.
       }
     }
     throw new IOException("there are too many folders with sheets; move some elsewhere");
@@ -81,7 +83,7 @@ public final class SheetFolder {
   private static void instead(Path folder, List<LessonSheets.File> files) throws IOException {
     Set<String> names = new HashSet<>();
     for (LessonSheets.File file : files) {
-      Files.writeString(folder.resolve(file.name()), file.text());
+      Folders.replace(folder.resolve(file.name()), bytes(file));
       names.add(file.name());
     }
     try (Stream<Path> all = Files.list(folder)) {
@@ -94,16 +96,52 @@ public final class SheetFolder {
     }
   }
 
-  /** Writes the sheets into a folder, which is made if it does not exist. */
+  /**
+   * Writes the sheets into a folder, which is made if it does not exist: all of them or none.
+   *
+   * @throws IOException saying what to do
+   */
   public static void into(Path folder, List<LessonSheets.File> files) throws IOException {
-    Files.createDirectories(folder);
-    for (LessonSheets.File file : files) {
-      Path path = folder.resolve(file.name());
-      try {
-        Files.writeString(path, file.text(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-      } catch (FileAlreadyExistsException e) {
-        throw new IOException(path + " is there already; name another folder with --out", e);
+    List<Path> all = files.stream().map(file -> folder.resolve(file.name())).toList();
+    for (Path path : all) {
+      if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+        throw standing(path, null);
       }
     }
+    Deque<Path> made = new ArrayDeque<>();
+    try {
+      make(folder, made);
+      for (int i = 0; i < all.size(); i++) {
+        Folders.write(all.get(i), bytes(files.get(i)), false);
+        made.push(all.get(i));
+      }
+    } catch (IOException e) {
+      for (Path path : made) {
+        Files.deleteIfExists(path);
+      }
+      throw e instanceof FileAlreadyExistsException there
+          ? standing(Path.of(there.getFile()), e)
+          : e;
+    }
+  }
+
+  /** Makes a folder and those above it, and keeps which were made, the last one first. */
+  private static void make(Path folder, Deque<Path> made) throws IOException {
+    Path above = folder.toAbsolutePath().getParent();
+    if (!Files.isDirectory(folder)) {
+      if (above != null) {
+        make(above, made);
+      }
+      Files.createDirectory(folder);
+      made.push(folder);
+    }
+  }
+
+  private static IOException standing(Path path, @Nullable Exception cause) {
+    return new IOException(path + " is there already; name another folder with --out", cause);
+  }
+
+  private static byte[] bytes(LessonSheets.File file) {
+    return file.text().getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -23,6 +23,8 @@ import quarterturn.unit.Turn;
 
 /** Draws what the person answers with: options, a field or a bar. */
 final class Controls {
+  private static final int LOOKED_AT = 500;
+
   private Controls() {}
 
   /** A canvas with the controls, as high as needed; answers to choose from are {@link Options}. */
@@ -103,10 +105,13 @@ final class Controls {
 
   private static int field(Canvas canvas, int row, Field field, boolean typing, int cells) {
     int at = canvas.put(0, row, "[ ", Ink.STRONG);
-    String before = Wrap.cutFront(field.text().substring(0, field.at()), cells - 2);
+    // Of a long line only what may be in view is looked at, since it is drawn with every key.
+    int from = Math.max(0, field.at() - LOOKED_AT);
+    int to = Math.min(field.text().length(), field.at() + LOOKED_AT);
+    String before = Wrap.cutFront(field.text().substring(from, field.at()), cells - 2);
     int cursor = canvas.put(at, row, before);
     int room = cells - Canvas.cells(before);
-    canvas.put(cursor, row, Wrap.cut(field.text().substring(field.at()), room));
+    canvas.put(cursor, row, Wrap.cut(field.text().substring(field.at(), to), room));
     if (typing) {
       canvas.cursor(cursor, row);
     }

@@ -1,6 +1,7 @@
 package quarterturn.screen.state;
 
 import quarterturn.screen.terminal.Key;
+import quarterturn.unit.Pasted;
 import quarterturn.unit.Printable;
 
 /**
@@ -10,8 +11,6 @@ import quarterturn.unit.Printable;
  * @param at index of the cursor, 0 to the length of the text
  */
 public record Field(String text, int at) {
-  private static final int MOST = 200;
-
   public static final Field EMPTY = new Field("", 0);
 
   public static Field of(String text) {
@@ -26,6 +25,9 @@ public record Field(String text, int at) {
   public Field with(Key key) {
     if (key instanceof Key.Typed typed) {
       return typed(typed.codePoint());
+    }
+    if (key instanceof Key.Paste paste) {
+      return inserted(paste.pasted().fitting(text));
     }
     if (key instanceof Key.Ctrl ctrl) {
       return ctrl.letter() == 'u' ? EMPTY : this;
@@ -44,12 +46,19 @@ public record Field(String text, int at) {
     };
   }
 
+  /** What to tell of a key that this field can't take in whole; empty for any other. */
+  public String refusal(Key key) {
+    return key instanceof Key.Paste paste && !paste.pasted().fits(text) ? Pasted.REFUSED : "";
+  }
+
   private Field typed(int codePoint) {
-    if (!Printable.shown(codePoint) || text.length() >= MOST) {
-      return this;
-    }
     String c = Character.toString(codePoint);
-    return new Field(text.substring(0, at) + c + text.substring(at), at + c.length());
+    boolean fits = Pasted.bytes(text) + Pasted.bytes(c) <= Pasted.MOST;
+    return Printable.shown(codePoint) && fits ? inserted(c) : this;
+  }
+
+  private Field inserted(String more) {
+    return new Field(text.substring(0, at) + more + text.substring(at), at + more.length());
   }
 
   private int before() {

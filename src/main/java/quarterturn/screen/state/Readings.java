@@ -13,6 +13,9 @@ import quarterturn.unit.NotUnderstoodException;
 
 /** Handles keys while a reading is typed, and reads the typed text. */
 public final class Readings {
+  /** No reading is longer, in any words. */
+  private static final int LONGEST = 200;
+
   private static final Set<String> CANNOT =
       Set.of("c", "cannot", "can't", "cant", "can't measure", "cannot measure", "cant measure");
 
@@ -89,6 +92,9 @@ public final class Readings {
    * The reading that the text stands for so far: "read as 0.30 to 0.35 mm", or what may be typed.
    */
   public static String readAs(String typed, Prompt.Measure measure) {
+    if (typed.length() > LONGEST) {
+      return "not a reading";
+    }
     String text = plain(typed);
     if (text.isEmpty()) {
       return "";

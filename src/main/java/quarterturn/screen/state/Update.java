@@ -1,8 +1,10 @@
 package quarterturn.screen.state;
 
+import org.jspecify.annotations.Nullable;
 import quarterturn.screen.terminal.Key;
 import quarterturn.session.Answer;
 import quarterturn.session.Prompt;
+import quarterturn.unit.Pasted;
 
 /**
  * Handles every key, from the model and the key alone: the same keys work in every view, and those
@@ -17,6 +19,9 @@ public final class Update {
     if (key instanceof Key.Ctrl ctrl && ctrl.letter() == 'l') {
       return new Next(model, new Effect.Repaint());
     }
+    if (key instanceof Key.Paste paste) {
+      return pasted(model, paste);
+    }
     if (model.layer() != Layer.NONE) {
       return onLayer(model, key);
     }
@@ -30,6 +35,24 @@ public final class Update {
       return answering(model.saying(""), key);
     }
     return run(model, command);
+  }
+
+  /** A paste goes into a field and does nothing else: it presses no key, whatever is in it. */
+  private static Next pasted(Model model, Key.Paste paste) {
+    Field field = model.layer() == Layer.NONE ? field(model.draft()) : null;
+    if (field == null) {
+      return Next.show(model.saying(Pasted.NOWHERE));
+    }
+    Model typed = answering(model, paste).model();
+    return Next.show(typed.saying(field.refusal(paste)));
+  }
+
+  /** The field that text is typed into, or null where letters are commands. */
+  private static @Nullable Field field(Draft draft) {
+    if (draft instanceof Draft.Reading reading) {
+      return reading.typing() ? reading.field() : null;
+    }
+    return draft instanceof Draft.Typed typed ? typed.field() : null;
   }
 
   private static Next onLayer(Model model, Key key) {

@@ -2,6 +2,7 @@ package quarterturn.screen.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
+import java.io.IOException;
 import java.io.OutputStream;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
@@ -28,6 +29,12 @@ final class BridgeTerminal extends ANSITerminal {
     int columns = size.getColumns() > 0 ? size.getColumns() : COLUMNS;
     int rows = size.getRows() > 0 ? size.getRows() : ROWS;
     return new TerminalSize(columns, rows);
+  }
+
+  /** Sends the text and nothing else; Lanterna's own way adds a NUL to some characters. */
+  @Override
+  public void putString(String text) throws IOException {
+    writeToTerminal(text.getBytes(terminal.encoding()));
   }
 
   @Override

@@ -4,8 +4,8 @@ package quarterturn.screen.terminal;
 public sealed interface Input {
   record Pressed(Key key) implements Input {}
 
-  /** A UTF-16 unit from the terminal, not yet decoded into a key. */
-  record Unit(int unit) implements Input {}
+  /** Text from the terminal, not yet decoded into keys. */
+  record Sent(String text) implements Input {}
 
   /** A change of the terminal's size. */
   record Resized() implements Input {}

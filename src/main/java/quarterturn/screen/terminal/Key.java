@@ -1,9 +1,14 @@
 package quarterturn.screen.terminal;
 
+import quarterturn.unit.Pasted;
+
 /** A key that was pressed. */
 public sealed interface Key {
   /** A key that types a character. */
   record Typed(int codePoint) implements Key {}
+
+  /** Text that was pasted; no key, whatever stands in it. */
+  record Paste(Pasted pasted) implements Key {}
 
   /** A letter pressed with Ctrl, in lower case. */
   record Ctrl(char letter) implements Key {}

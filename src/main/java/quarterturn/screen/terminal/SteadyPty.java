@@ -44,7 +44,7 @@ final class SteadyPty extends AbstractPty {
 
   @Override
   protected InputStream doGetSlaveInput() throws IOException {
-    return new FileInputStream(FileDescriptor.in);
+    return new TerminalInput(new FileInputStream(FileDescriptor.in));
   }
 
   @Override

@@ -1,23 +1,17 @@
 package quarterturn.screen.terminal;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.ArrayDeque;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.Map;
-import java.util.Queue;
-import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.jline.terminal.Attributes;
-import org.jline.terminal.Attributes.InputFlag;
-import org.jline.terminal.Attributes.LocalFlag;
 import org.jline.terminal.Terminal;
-import org.jline.utils.NonBlockingReader;
+import org.jline.utils.NonBlocking;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.ExitStatus;
 
@@ -27,9 +21,6 @@ import quarterturn.session.ExitStatus;
  * found.
  */
 public final class Surface implements AutoCloseable {
-  /** Milliseconds that an Esc waits for the rest of a sequence. */
-  private static final long ESC_MILLIS = 60;
-
   /** Milliseconds that a dying process waits for the face to leave the session in order. */
   private static final long LAST_MILLIS = 2000;
 
@@ -37,19 +28,21 @@ public final class Surface implements AutoCloseable {
   private static final long HANGS_MILLIS = 1000;
 
   /** Milliseconds of a read, after which it checks whether the face has ended. */
-  private static final long READ_MILLIS = 200;
+  private static final long READ_MILLIS = 50;
 
-  private static final String ENTER = "\u001b[?1049h\u001b[?25l\u001b[2J";
-  private static final String EXIT = "\u001b[0m\u001b[?25h\u001b[?1049l";
+  /** Milliseconds after which it is painted even though more keys wait. */
+  private static final long UNPAINTED_MILLIS = 100;
+
+  private static final String ENTER = "\u001b[?1049h\u001b[?25l\u001b[2J" + SteadyTerminal.BRACKETS;
+  private static final String EXIT =
+      SteadyTerminal.NO_BRACKETS + "\u001b[0m\u001b[?25h\u001b[?1049l";
 
   private final Terminal terminal;
   private final GatedOutput gate;
   private final Attributes found;
   private final BridgeTerminal bridge;
   private final boolean unicode;
-  private final BlockingQueue<Input> inputs = new LinkedBlockingQueue<>();
-  private final Queue<Input> ready = new ArrayDeque<>();
-  private final KeyDecoder decoder = new KeyDecoder();
+  private final Inputs inputs = new Inputs();
   private final Map<Terminal.Signal, Terminal.SignalHandler> handlers =
       new EnumMap<>(Terminal.Signal.class);
   private final CountDownLatch closed = new CountDownLatch(1);
@@ -59,6 +52,7 @@ public final class Surface implements AutoCloseable {
   private final Painter painter;
   private volatile long interruptedAt;
   private boolean whole = true;
+  private long paintedAt;
 
   private Surface(Terminal terminal, Settings settings) throws IOException {
     this.terminal = terminal;
@@ -104,22 +98,8 @@ public final class Surface implements AutoCloseable {
   }
 
   private void set(OutputStream out) throws IOException {
-    terminal.setAttributes(raw());
+    terminal.setAttributes(SteadyTerminal.raw(found));
     out.write(ENTER.getBytes(StandardCharsets.US_ASCII));
-  }
-
-  /**
-   * Raw mode in which Ctrl-C and Ctrl-Z are still signals, so that they work while the face is
-   * busy.
-   */
-  private Attributes raw() {
-    Attributes raw = new Attributes(found);
-    raw.setLocalFlags(EnumSet.of(LocalFlag.ICANON, LocalFlag.ECHO, LocalFlag.IEXTEN), false);
-    raw.setInputFlags(EnumSet.of(InputFlag.IXON, InputFlag.ICRNL, InputFlag.INLCR), false);
-    raw.setLocalFlag(LocalFlag.ISIG, true);
-    raw.setControlChar(Attributes.ControlChar.VMIN, 1);
-    raw.setControlChar(Attributes.ControlChar.VTIME, 0);
-    return raw;
   }
 
   /**
@@ -155,7 +135,7 @@ public final class Surface implements AutoCloseable {
   }
 
   private void waitForLeaving() {
-    inputs.add(new Input.Over(ExitStatus.DONE));
+    inputs.addFirst(new Input.Over(ExitStatus.DONE));
     try {
       boolean inOrder = closed.await(LAST_MILLIS, TimeUnit.MILLISECONDS);
       if (!inOrder) {
@@ -168,19 +148,20 @@ public final class Surface implements AutoCloseable {
 
   private void broke(Thread thread, Throwable cause) {
     giveBack();
-    inputs.add(new Input.Broke(cause));
+    inputs.addFirst(new Input.Broke(cause));
   }
 
   private void interrupted(Terminal.Signal signal) {
     // One more Ctrl-C, long after one that is still unread, means that the face hangs.
     Input over = new Input.Over(ExitStatus.INTERRUPTED);
-    if (!inputs.contains(over)) {
+    if (!inputs.has(over)) {
       interruptedAt = System.nanoTime();
     } else if (System.nanoTime() - interruptedAt > TimeUnit.MILLISECONDS.toNanos(HANGS_MILLIS)) {
       giveBack();
       Runtime.getRuntime().halt(ExitStatus.INTERRUPTED);
     }
-    inputs.add(over);
+    // Whatever else was typed or pasted comes too late.
+    inputs.addFirst(over);
   }
 
   /**
@@ -188,14 +169,15 @@ public final class Surface implements AutoCloseable {
    * would keep JLine from closing the terminal.
    */
   private void read() {
-    NonBlockingReader reader = terminal.reader();
     try {
-      int unit = reader.read(READ_MILLIS);
-      while (unit != NonBlockingReader.EOF && closed.getCount() > 0) {
-        if (unit >= 0) {
-          inputs.add(new Input.Unit(unit));
+      InputStream in = terminal.input();
+      Units units = new Units(NonBlocking.nonBlocking("keys", in), terminal.encoding());
+      String text = units.read(READ_MILLIS);
+      while (text != null && closed.getCount() > 0) {
+        if (!text.isEmpty()) {
+          inputs.add(new Input.Sent(text));
         }
-        unit = reader.read(READ_MILLIS);
+        text = units.read(READ_MILLIS);
       }
     } catch (IOException | IllegalStateException gone) {
       // Reported below, like an orderly end of input.
@@ -208,7 +190,7 @@ public final class Surface implements AutoCloseable {
    * and continued meanwhile.
    */
   public @Nullable Input next(Duration wait) throws IOException, InterruptedException {
-    Input input = awaited(wait);
+    Input input = inputs.next(wait);
     if (input instanceof Input.Continued) {
       repaintWhole();
     }
@@ -217,30 +199,9 @@ public final class Surface implements AutoCloseable {
     return input instanceof Input.Suspended && suspend() ? new Input.Continued() : input;
   }
 
-  private @Nullable Input awaited(Duration wait) throws InterruptedException {
-    long until = System.nanoTime() + wait.toNanos();
-    while (ready.isEmpty()) {
-      long left = until - System.nanoTime();
-      long patience = decoder.pending() ? TimeUnit.MILLISECONDS.toNanos(ESC_MILLIS) : left;
-      Input input = inputs.poll(patience, TimeUnit.NANOSECONDS);
-      if (input instanceof Input.Unit unit) {
-        decoder.feed(unit.unit()).forEach(key -> ready.add(new Input.Pressed(key)));
-      } else if (input != null) {
-        return input;
-      } else if (decoder.pending()) {
-        decoder.giveUp().forEach(key -> ready.add(new Input.Pressed(key)));
-      } else {
-        return null;
-      }
-    }
-    return ready.poll();
-  }
-
   /** Drops keys pressed before the present view could be seen. */
   public void forgetKeys() {
-    ready.removeIf(Input.Pressed.class::isInstance);
-    inputs.removeIf(Input.Unit.class::isInstance);
-    decoder.giveUp();
+    inputs.forgetKeys();
   }
 
   public int width() throws IOException {
@@ -251,9 +212,16 @@ public final class Surface implements AutoCloseable {
     return bridge.getTerminalSize().getRows();
   }
 
+  /** Whether to paint: nothing that was typed waits, or it was not painted for a while. */
+  public boolean due() {
+    long unpainted = System.nanoTime() - paintedAt;
+    return inputs.none() || unpainted > TimeUnit.MILLISECONDS.toNanos(UNPAINTED_MILLIS);
+  }
+
   public void paint(Canvas canvas) throws IOException {
     painter.paint(unicode ? canvas : canvas.ascii(), whole);
     whole = false;
+    paintedAt = System.nanoTime();
   }
 
   /**

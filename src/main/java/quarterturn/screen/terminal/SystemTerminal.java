@@ -3,9 +3,7 @@ package quarterturn.screen.terminal;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.Terminal.SignalHandler;
 import org.jline.terminal.TerminalBuilder;
-import org.jline.terminal.impl.PosixSysTerminal;
 import org.jline.terminal.impl.jni.JniNativePty;
 import org.jline.terminal.impl.jni.JniTerminalProvider;
 import org.jline.terminal.spi.SystemStream;
@@ -41,12 +39,20 @@ public final class SystemTerminal {
     }
   }
 
+  /** Opens it for lines that are typed: other than on a full screen, a Ctrl-Z just stops. */
+  public static Terminal forLines() throws IOException {
+    Terminal terminal = open();
+    if (terminal instanceof SteadyTerminal steady) {
+      steady.stopsInOrder();
+    }
+    return terminal;
+  }
+
   private static Terminal posix(JniTerminalProvider provider) throws IOException {
     // Else JLine starts infocmp to ask, even for a type whose answer it carries with it.
     InfoCmp.setLoadedInfoCmp(TYPE, InfoCmp.getDefaultInfoCmp(TYPE));
     JniNativePty pty = (JniNativePty) provider.current(SystemStream.Output);
-    return new PosixSysTerminal(
-        "quarterturn", TYPE, new SteadyPty(pty), charset(), true, SignalHandler.SIG_DFL);
+    return new SteadyTerminal(TYPE, new SteadyPty(pty), charset());
   }
 
   private static Terminal windows() throws IOException {

@@ -153,6 +153,8 @@ final class InstrumentFile {
   static final class Misread extends IOException {
     private static final long serialVersionUID = 1L;
 
+    private static final String IT = "it ";
+
     private final String name;
     private final String why;
 
@@ -162,7 +164,9 @@ final class InstrumentFile {
      * @param where ":" and the line, or empty
      */
     Misread(String name, String where, String why, @Nullable Exception cause) {
-      super(name + where + ": " + why, cause);
+      super(
+          name + where + (why.startsWith(IT) ? " " + why.substring(IT.length()) : ": " + why),
+          cause);
       this.name = name;
       this.why = (where.isEmpty() ? "" : "line " + where.substring(1) + ": ") + why;
     }

@@ -35,7 +35,7 @@ record OpeningQuestions(Dates dates) {
   static final String FINDING = "finding";
   static final String NEW_START = "new-start";
 
-  /** Whether the clock or the record is wrong. */
+  /** Whether the clock or the record is wrong; the careful answer stands first. */
   Question.Choose clock(ClockDoubt doubt, Instant now) {
     String record = "The last record is of " + dates.minute(doubt.last()) + ".";
     String clock = "The clock says " + dates.minute(now);
@@ -45,16 +45,16 @@ record OpeningQuestions(Dates dates) {
           List.of(record, clock + ", which is earlier. One of them is wrong."),
           "Which is right?",
           List.of(
-              option(CLOCK, "The clock is right: go on"),
-              option(LEAVE, "The clock is wrong: stop here, and set it first")));
+              option(LEAVE, "The clock is wrong: stop here, and set it first"),
+              option(CLOCK, "The clock is right: go on")));
     }
     return choose(
         "The clock and the records",
         List.of(record, clock + ".", "A wait or a day's turning would be over by now."),
         "Has so much time gone by?",
         List.of(
-            option(PASSED, "Yes, so much time has gone by"),
-            option(NOT_PASSED, "No, or I am not sure: the waiting begins anew")));
+            option(NOT_PASSED, "No, or I am not sure: the waiting begins anew"),
+            option(PASSED, "Yes, so much time has gone by")));
   }
 
   /** Which of the necks that may be this one it is. */

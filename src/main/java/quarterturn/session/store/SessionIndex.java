@@ -85,8 +85,9 @@ final class SessionIndex {
   /**
    * What was read and turned in each of an instrument's sessions, by their names, the newest first.
    */
-  Map<String, SessionReadings> readings(String instrument) throws IOException {
-    return ReadingsFile.of(folder, derived(FILE + "-" + instrument), entries(), instrument);
+  Map<String, SessionReadings> readings(String instrument, List<IndexEntry> entries)
+      throws IOException {
+    return ReadingsFile.of(folder, derived(FILE + "-" + instrument), entries, instrument);
   }
 
   private DerivedFile derived(String name) {

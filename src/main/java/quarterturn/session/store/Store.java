@@ -23,7 +23,6 @@ import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.Strays;
-import quarterturn.session.Calibration;
 import quarterturn.session.Event;
 import quarterturn.session.Instrument;
 import quarterturn.session.Names;
@@ -215,29 +214,16 @@ public final class Store {
     return listing().sessions();
   }
 
-  /** The readings of each of an instrument's sessions, by their names, the newest first. */
-  public Map<String, SessionReadings> readings(String instrument) throws IOException {
-    return index.readings(Names.check("an instrument", instrument));
-  }
-
-  /** How often turns did what was expected of them, on one instrument, or on all for null. */
-  public Calibration came(@Nullable String instrument) throws IOException {
-    Calibration all = Calibration.NONE;
-    for (IndexEntry entry : index.entries()) {
-      Glance glance = entry.glance();
-      if (glance != null && (instrument == null || instrument.equals(glance.instrument()))) {
-        all = all.plus(entry.came());
-      }
-    }
-    return all;
-  }
-
-  /** What is on record of an instrument's rod; of its older sessions perhaps only their sum. */
-  public Neck neck(String instrument, Limits limits, Clock clock) throws IOException {
-    return records(instrument, false, limits, clock, null).necks().stream()
-        .filter(neck -> instrument.equals(neck.instrument()))
-        .findFirst()
-        .orElse(Neck.UNKNOWN);
+  /** All that is on record of an instrument. */
+  public InstrumentPast past(String instrument, Limits limits, Clock clock) throws IOException {
+    List<IndexEntry> entries = index.entries();
+    Path sessions = folder.resolve("sessions");
+    Neck neck =
+        Records.in(sessions, entries, instrument, false, limits, clock, null).necks().stream()
+            .filter(one -> instrument.equals(one.instrument()))
+            .findFirst()
+            .orElse(Neck.UNKNOWN);
+    return InstrumentPast.of(instrument, neck, index.readings(instrument, entries), entries);
   }
 
   /** Makes the journal of a new session, with its header on disk, under a new name. */

@@ -2,6 +2,7 @@ package quarterturn.report.lesson;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,6 +15,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import quarterturn.lesson.Direction;
@@ -220,5 +222,26 @@ class LessonSheetsTest {
             .flatMap(spread -> DeskWords.spread(spread).stream())
             .toList();
     assertThat(desk).contains("1 prediction is locked and hidden.");
+  }
+
+  /** Where one can't be written, none stays, nor a folder that was made for them. */
+  @Test
+  void allSheetsAreWrittenOrNone(@TempDir Path folder) throws IOException {
+    LessonSheets.File first = new LessonSheets.File("a.txt", "one");
+    LessonSheets.File second = new LessonSheets.File("gone/b.txt", "two");
+    for (Path to : List.of(folder.resolve("new/sheets"), folder)) {
+      assertThrows(IOException.class, () -> SheetFolder.into(to, List.of(first, second)));
+      assertThat(folder.toFile().list()).isEmpty();
+    }
+    Path there = Files.writeString(folder.resolve("b.txt"), "mine");
+    LessonSheets.File over = new LessonSheets.File("b.txt", "two");
+    IOException e =
+        assertThrows(IOException.class, () -> SheetFolder.into(folder, List.of(first, over)));
+    assertThat(e).hasMessageThat().contains("b.txt is there already; name another folder");
+    assertThat(folder.toFile().list()).asList().containsExactly("b.txt");
+    assertThat(Files.readString(there)).isEqualTo("mine");
+    Files.delete(there);
+    SheetFolder.into(folder, List.of(first, over));
+    assertThat(folder.toFile().list()).asList().containsExactly("a.txt", "b.txt");
   }
 }

@@ -14,6 +14,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import quarterturn.Draws;
 import quarterturn.report.SetUp;
 import quarterturn.report.Table;
 import quarterturn.session.Event;
@@ -22,7 +23,7 @@ import quarterturn.unit.Printable;
 
 /** Whatever was typed is shown as text by every format, and does nothing. */
 class HostileSheetTest {
-  private static final int SHEETS = 60;
+  private static final int SHEETS = Draws.of(30);
 
   private static final List<String> PIECES =
       List.of(

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.command.Captured;
 import quarterturn.command.OrdinaryAnswers;
 import quarterturn.command.Reworded;
@@ -34,6 +35,7 @@ import quarterturn.unit.Turn;
 
 /** Sessions of the first version go on with this one, and count as they did. */
 @Tag("slow")
+@Isolated
 class SampleSessionsTest {
   /** What the program words, and may word anew; place and meanwhile are said since. */
   private static final Set<String> WORDS =

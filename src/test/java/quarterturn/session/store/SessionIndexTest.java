@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,6 +46,10 @@ class SessionIndexTest {
       journal.append(List.of(more));
     }
     return made.name();
+  }
+
+  private InstrumentPast past(String instrument) throws IOException {
+    return Store.at(data).past(instrument, ShippedRules.LIMITS, Clock.systemUTC());
   }
 
   private Path index() {
@@ -114,9 +119,7 @@ class SessionIndexTest {
     new DerivedFile(index(), "quarterturn index 1").write(body);
     assertThat(Store.at(data).sessions().get(0).rod().net()).isEqualTo(Turn.NONE);
     double net =
-        Store.at(data).neck("bass-1", ShippedRules.LIMITS, Clock.systemUTC()).turns().stream()
-            .mapToDouble(past -> past.turn().turns())
-            .sum();
+        past("bass-1").neck().turns().stream().mapToDouble(past -> past.turn().turns()).sum();
     assertThat(net).isEqualTo(4 * 0.125);
   }
 
@@ -173,16 +176,17 @@ class SessionIndexTest {
       session(100 + 3 * i, Samples.everyKind().get(7), Samples.turned(5, Turn.SIXTEENTH));
     }
     Store store = Store.at(data);
-    var first = store.readings("bass-1");
+    var first = past("bass-1").sessions();
     assertThat(Files.exists(data.resolve("sessions/.index-bass-1"))).isTrue();
-    assertThat(ReadingHistory.of("bass-1", Store.at(data).readings("bass-1"), List.of()))
+    assertThat(ReadingHistory.of("bass-1", past("bass-1").sessions(), List.of()))
         .isEqualTo(ReadingHistory.of("bass-1", first, List.of()));
     String name = first.keySet().iterator().next();
     try (var journal = store.open(name)) {
       Instant at = Samples.at(100_000);
       journal.append(List.of(new Event.Turned(at, "turn", Turn.SIXTEENTH, Feel.SMOOTH)));
     }
-    int before = first.get(name).events().size();
-    assertThat(Store.at(data).readings("bass-1").get(name).events()).hasSize(before + 1);
+    int before = Objects.requireNonNull(first.get(name)).events().size();
+    SessionReadings after = Objects.requireNonNull(past("bass-1").sessions().get(name));
+    assertThat(after.events()).hasSize(before + 1);
   }
 }

@@ -75,11 +75,11 @@ class FolderCheckTest {
             "sessions/2027-03-04-relief-eeee.jsonl: line 1 of 2027-03-04-relief-eeee.jsonl: it is"
                 + " no whole JSON object. Nothing in it can be used."
                 + back,
-            "instruments/blue-guitar.yaml: blue-guitar.yaml:1: it is no YAML: while parsing a flow"
+            "instruments/blue-guitar.yaml: blue-guitar.yaml:1 is no YAML: while parsing a flow"
                 + " node."
                 + mend,
-            "instruments/large.yaml: large.yaml: it is far too large for an instrument." + mend,
-            "instruments/my-bass.yaml: my-bass.yaml: it names its instrument your-bass; the two must"
+            "instruments/large.yaml: large.yaml is far too large for an instrument." + mend,
+            "instruments/my-bass.yaml: my-bass.yaml names its instrument your-bass; the two must"
                 + " agree."
                 + mend)
         .inOrder();

@@ -1,0 +1,68 @@
+package quarterturn.screen.terminal;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.util.EnumSet;
+import org.jline.terminal.Attributes;
+import org.jline.terminal.Attributes.InputFlag;
+import org.jline.terminal.Attributes.LocalFlag;
+import org.jline.terminal.impl.PosixSysTerminal;
+
+/**
+ * JLine's terminal, which tells its window to bracket what is pasted, and gives that back with its
+ * modes: at the end, when the program is killed, and while it is stopped.
+ */
+final class SteadyTerminal extends PosixSysTerminal {
+  static final String BRACKETS = "\u001b[?2004h";
+  static final String NO_BRACKETS = "\u001b[?2004l";
+
+  private final Attributes found;
+
+  SteadyTerminal(String type, SteadyPty pty, Charset charset) throws IOException {
+    super("quarterturn", type, pty, charset, true, SignalHandler.SIG_DFL);
+    found = getAttributes();
+  }
+
+  /** Without this a Ctrl-Z would leave the shell with this program's modes. */
+  void stopsInOrder() {
+    handle(Signal.TSTP, signal -> stop());
+  }
+
+  private void stop() {
+    Attributes now = getAttributes();
+    writer().write(NO_BRACKETS);
+    writer().flush();
+    setAttributes(found);
+    Stop.here();
+    setAttributes(now);
+    writer().write(BRACKETS);
+    writer().flush();
+  }
+
+  @Override
+  public Attributes enterRawMode() {
+    Attributes before = getAttributes();
+    setAttributes(raw(before));
+    return before;
+  }
+
+  /**
+   * Raw mode in which Ctrl-C and Ctrl-Z are still signals, so that they work while the face is
+   * busy, and a read waits until there is something.
+   */
+  static Attributes raw(Attributes found) {
+    Attributes raw = new Attributes(found);
+    raw.setLocalFlags(EnumSet.of(LocalFlag.ICANON, LocalFlag.ECHO, LocalFlag.IEXTEN), false);
+    raw.setInputFlags(EnumSet.of(InputFlag.IXON, InputFlag.ICRNL, InputFlag.INLCR), false);
+    raw.setLocalFlag(LocalFlag.ISIG, true);
+    raw.setControlChar(Attributes.ControlChar.VMIN, 1);
+    raw.setControlChar(Attributes.ControlChar.VTIME, 0);
+    return raw;
+  }
+
+  @Override
+  protected void doClose() throws IOException {
+    writer.write(NO_BRACKETS);
+    super.doClose();
+  }
+}
