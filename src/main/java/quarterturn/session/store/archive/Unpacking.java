@@ -71,7 +71,7 @@ public final class Unpacking {
         }
       }
     }
-    for (Part part : Part.values()) {
+    for (Part part : unpacking.made.keySet()) {
       Folders.force(data.resolve(part.folder()));
     }
     Folders.force(data);
