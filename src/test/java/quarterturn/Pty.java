@@ -147,6 +147,11 @@ public final class Pty implements AutoCloseable {
     return this;
   }
 
+  /** Waits for the end at most so long; whether it came. */
+  public boolean ended(Duration most) throws InterruptedException {
+    return process.waitFor(most.toMillis(), TimeUnit.MILLISECONDS);
+  }
+
   /** Waits for the end and gives the exit status. */
   public int exitStatus() throws InterruptedException {
     if (!process.waitFor(PATIENCE.toSeconds(), TimeUnit.SECONDS)) {
