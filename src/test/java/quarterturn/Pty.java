@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntPredicate;
 
@@ -134,6 +135,11 @@ public final class Pty implements AutoCloseable {
   public Pty resize(int columns, int rows) {
     process.setWinSize(new WinSize(columns, rows));
     return this;
+  }
+
+  /** The process started in the terminal, unless it has ended. */
+  public Optional<ProcessHandle> running() {
+    return ProcessHandle.of(process.pid());
   }
 
   /** The process started in the terminal. */

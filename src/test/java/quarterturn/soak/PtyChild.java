@@ -64,8 +64,8 @@ final class PtyChild extends Child {
   @Override
   Optional<ProcessHandle> program() {
     // The last that the shell started: the program, once the shell's own short ones are over.
-    return pty.handle()
-        .descendants()
+    return pty.running().stream()
+        .flatMap(ProcessHandle::descendants)
         .filter(one -> one.info().command().orElse("").endsWith("java"))
         .findFirst();
   }
