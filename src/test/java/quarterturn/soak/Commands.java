@@ -43,7 +43,7 @@ final class Commands {
   Command next() throws IOException {
     List<Path> sessions = world.sessions();
     List<String> words = new ArrayList<>();
-    int kind = random.nextInt(20);
+    int kind = random.nextInt(18);
     if (kind < 2) {
       return new Command(words, true, false);
     } else if (kind < 7) {

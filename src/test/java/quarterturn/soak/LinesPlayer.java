@@ -56,7 +56,7 @@ final class LinesPlayer implements Player {
   public String next(String out) {
     refused = refused(out) ? refused + 1 : 0;
     JsonNode prompt = prompt(out);
-    if (random.nextInt(25) == 0) {
+    if (random.nextInt(60) == 0) {
       return word(List.of("correct", "quit", "undo", "cannot", "stop").get(random.nextInt(5)));
     }
     ObjectNode answer = JsonNodeFactory.instance.objectNode();
@@ -82,7 +82,7 @@ final class LinesPlayer implements Player {
 
   private String option(JsonNode options) {
     int count = options.size();
-    int chosen = count == 0 || random.nextInt(4) > 0 ? 0 : random.nextInt(count);
+    int chosen = count == 0 || random.nextInt(9) > 0 ? 0 : random.nextInt(count);
     JsonNode one = options.path(chosen);
     return one.isTextual() ? one.asText() : one.path("answer").asText(String.valueOf(chosen + 1));
   }

@@ -17,6 +17,11 @@ final class Round {
   /** Far beyond what any start, answer or end takes, even on a busy machine. */
   private static final Duration BOUND = Duration.ofSeconds(45);
 
+  private static final List<Face> FACES =
+      List.of(
+          Face.SCREEN, Face.SCREEN, Face.SCREEN, Face.TYPED, Face.TYPED, Face.TYPED, Face.LINES,
+          Face.LINES, Face.LINES, Face.LINES, Face.PIPE);
+
   private static final List<Integer> FACTORS = List.of(1, 30, 120, 600);
 
   private final Random random;
@@ -42,7 +47,7 @@ final class Round {
     oracle = new Oracle(world);
     command = new Commands(random, world).next();
     Ending drawn = Ending.values()[random.nextInt(Ending.values().length)];
-    Face wished = Face.values()[random.nextInt(Face.values().length)];
+    Face wished = FACES.get(random.nextInt(FACES.size()));
     face = command.asks() ? wished : Face.PIPE;
     ending = drawn == Ending.FULL_OUTPUT && face.terminal() ? Ending.QUIT : drawn;
     noise = new Noise(random);
@@ -79,10 +84,20 @@ final class Round {
     try (Child child = start()) {
       try (Beside beside = second || command.lesson() ? beside() : Beside.NOTHING) {
         Instant began = Instant.now();
-        if (!child.quiet(0, Duration.ofMillis(100), BOUND) && child.alive()) {
-          oracle.found("it printed nothing within " + BOUND);
+        if (ending == Ending.KILL && random.nextInt(3) == 0) {
+          // While it starts, or before it has said anything.
+          LockSupport.parkNanos(random.nextLong(TimeUnit.SECONDS.toNanos(2)));
+        } else {
+          boolean said =
+              child.quiet(
+                  0,
+                  Duration.ofMillis(100),
+                  ending == Ending.FULL_OUTPUT ? Duration.ofSeconds(3) : BOUND);
+          if (!said && child.alive() && ending != Ending.FULL_OUTPUT) {
+            oracle.found("it printed nothing within " + BOUND);
+          }
+          inputs(child, beside);
         }
-        inputs(child, beside);
         end(child);
         world.passed(
             world.now().plus(Duration.between(began, Instant.now()).plusSeconds(5).multipliedBy(factor)));

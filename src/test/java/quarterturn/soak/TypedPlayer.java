@@ -28,7 +28,7 @@ final class TypedPlayer implements Player {
 
   @Override
   public String next(String out) {
-    return (random.nextInt(12) == 0 ? WORDS.get(random.nextInt(WORDS.size())) : fitting(out)) + end;
+    return (random.nextInt(25) == 0 ? WORDS.get(random.nextInt(WORDS.size())) : fitting(out)) + end;
   }
 
   /** What fits what stands at the end of what was printed. */
@@ -46,7 +46,7 @@ final class TypedPlayer implements Player {
     }
     List<String> options = OPTION.matcher(now).results().map(one -> one.group(1)).toList();
     if (!options.isEmpty()) {
-      return options.get(random.nextInt(3) > 0 ? 0 : random.nextInt(options.size()));
+      return options.get(random.nextInt(8) > 0 ? 0 : random.nextInt(options.size()));
     }
     return now.contains("Enter") ? "" : WORDS.get(random.nextInt(WORDS.size()));
   }
