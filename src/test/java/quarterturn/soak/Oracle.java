@@ -38,14 +38,11 @@ final class Oracle {
     if (trace.find()) {
       found("a trace: " + trace.group());
     }
-    if (out.contains(PtyChild.CHANGED)) {
-      found("modes of the terminal: " + out.substring(out.indexOf(PtyChild.CHANGED)).strip());
-    }
     if (terminal) {
       // A bell says that a key does nothing here.
       holds(() -> OwnSequences.only(out.replace("\u0007", "")));
     } else {
-      Matcher control = CONTROL.matcher(out);
+      Matcher control = CONTROL.matcher(out.replace("\r\n", "\n"));
       if (control.find()) {
         found("a control character in: " + escaped(control.group()));
       }
@@ -54,6 +51,9 @@ final class Oracle {
 
   /** What was drawn must be taken off the terminal again. */
   void restored(String out) {
+    if (out.contains(PtyChild.CHANGED)) {
+      found("modes of the terminal: " + out.substring(out.indexOf(PtyChild.CHANGED)).strip());
+    }
     holds(() -> OwnSequences.restored(out));
   }
 

@@ -88,7 +88,10 @@ public final class RandomPlay {
     String now = world.now().toString();
     Round round = new Round(seed, world, tally, starting);
     out.println("round " + seed + " at " + now + ": " + round);
+    long began = System.nanoTime();
     List<String> findings = round.play();
+    long millis = (System.nanoTime() - began) / 1_000_000;
+    out.println("  " + round.inputs().size() + " inputs, " + millis + " ms");
     if (findings.isEmpty()) {
       return;
     }

@@ -204,7 +204,7 @@ final class Round {
         child.quiet(
             out.length(),
             Duration.ofMillis(face == Face.SCREEN ? 60 : 30),
-            face == Face.LINES ? BOUND : Duration.ofSeconds(2));
+            face == Face.LINES && !command.lesson() ? BOUND : Duration.ofSeconds(1));
     if (!came && face == Face.LINES && child.alive() && !command.lesson()) {
       oracle.found("no answer within " + BOUND + " to " + typed);
     }
