@@ -15,13 +15,13 @@ class BridgeTerminalTest {
   @Test
   void aClosedTerminalIsAsLargeAsItWas() throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    boolean[] closed = {false};
+    boolean[] gone = {false};
     DumbTerminal terminal =
         new DumbTerminal(
             "invented", "dumb", new ByteArrayInputStream(new byte[0]), out, StandardCharsets.UTF_8) {
           @Override
           public Size getSize() {
-            if (closed[0]) {
+            if (gone[0]) {
               throw new IllegalStateException("Terminal has been closed");
             }
             return new Size(140, 45);
@@ -29,7 +29,7 @@ class BridgeTerminalTest {
         };
     BridgeTerminal bridge = new BridgeTerminal(terminal, out);
     assertThat(bridge.findTerminalSize()).isEqualTo(new TerminalSize(140, 45));
-    closed[0] = true;
+    gone[0] = true;
     assertThat(bridge.findTerminalSize()).isEqualTo(new TerminalSize(140, 45));
   }
 }
