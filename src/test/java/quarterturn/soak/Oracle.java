@@ -15,6 +15,10 @@ final class Oracle {
       Pattern.compile(
           "(?s).{0,80}(Exception|StackOverflow|OutOfMemory|\\tat [a-z]+\\.|fatal error has been).{0,400}");
 
+  /** What the terminal's library says, on a line of its own, where it can't unpack a part of it. */
+  private static final Pattern UNPACKED =
+      Pattern.compile("WARNING: Unable to load JLine's native library[^\\n]*");
+
   private static final Pattern CONTROL = Pattern.compile("(?s).{0,60}[\\p{Cc}&&[^\\n]].{0,60}");
 
   private final List<String> findings = new ArrayList<>();
@@ -34,7 +38,7 @@ final class Oracle {
 
   /** What a program printed. */
   void printed(String out, boolean terminal) {
-    Matcher trace = TRACE.matcher(out);
+    Matcher trace = TRACE.matcher(UNPACKED.matcher(out).replaceAll(""));
     if (trace.find()) {
       found("a trace: " + trace.group());
     }
