@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.IntPredicate;
 
@@ -136,6 +137,11 @@ public final class Pty implements AutoCloseable {
     return this;
   }
 
+  /** The process started in the terminal, unless it has ended. */
+  public Optional<ProcessHandle> running() {
+    return ProcessHandle.of(process.pid());
+  }
+
   /** The process started in the terminal. */
   public ProcessHandle handle() {
     return ProcessHandle.of(process.pid()).orElseThrow();
@@ -145,6 +151,11 @@ public final class Pty implements AutoCloseable {
   public Pty signal(String name, ProcessHandle to) throws IOException, InterruptedException {
     new ProcessBuilder("kill", "-" + name, String.valueOf(to.pid())).start().waitFor();
     return this;
+  }
+
+  /** Waits for the end at most so long; whether it came. */
+  public boolean ended(Duration most) throws InterruptedException {
+    return process.waitFor(most.toMillis(), TimeUnit.MILLISECONDS);
   }
 
   /** Waits for the end and gives the exit status. */

@@ -34,7 +34,8 @@ public final class SystemTerminal {
         throw new IOException("this is no terminal; use --plain");
       }
       return provider.isPosixSystemStream(SystemStream.Output) ? posix(provider) : windows();
-    } catch (IllegalStateException | LinkageError noTerminal) {
+    } catch (UnsupportedOperationException | IllegalStateException | LinkageError noTerminal) {
+      // The first where the native part can't be unpacked, as into a full temporary folder.
       throw new IOException("this terminal can't be opened; use --plain", noTerminal);
     }
   }
