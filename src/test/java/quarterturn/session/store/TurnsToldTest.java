@@ -32,8 +32,7 @@ class TurnsToldTest {
     return turns;
   }
 
-  private static Event.Started started(
-      List<Event.Past> past, Event.@Nullable Summed summed) {
+  private static Event.Started started(List<Event.Past> past, Event.@Nullable Summed summed) {
     return new Event.Started(
         NOW,
         "relief",
@@ -84,7 +83,8 @@ class TurnsToldTest {
   void aSessionThatGoesOnLearnsOfTurnsItDoesNotKnow() {
     List<Event.Past> all = turns(8);
     Event.Started start = started(all.subList(0, 5), null);
-    assertThat(TurnsTold.beside(start, new TurnsTold(null, all))).isEqualTo(all.subList(5, 8));
+    assertThat(TurnsTold.beside(start, TurnsTold.of(null, all, Samples.at(-1), null)))
+        .isEqualTo(all.subList(5, 8));
   }
 
   @Test
@@ -102,6 +102,6 @@ class TurnsToldTest {
     Event.Summed sum = new Event.Summed(new Turn(3 / 16.0), 3, Samples.at(2 * DAY));
     List<Event.Past> all = turns(9);
     Event.Started start = started(all.subList(3, 9), sum);
-    assertThat(TurnsTold.beside(start, new TurnsTold(null, all))).isEmpty();
+    assertThat(TurnsTold.beside(start, TurnsTold.of(null, all, Samples.at(-1), null))).isEmpty();
   }
 }
