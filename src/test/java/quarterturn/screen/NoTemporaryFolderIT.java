@@ -23,9 +23,7 @@ class NoTemporaryFolderIT {
         24,
         Map.of(),
         Packaged.test(
-            FastMain.class,
-            List.of("-Djline.tmpdir=" + file.resolve("in")),
-            List.of(words)));
+            FastMain.class, List.of("-Djline.tmpdir=" + file.resolve("in")), List.of(words)));
   }
 
   @Test

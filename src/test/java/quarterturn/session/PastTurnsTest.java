@@ -50,8 +50,9 @@ class PastTurnsTest {
   void theHighestStringAndTheRoomDoNotCount() {
     Event highest = Samples.relief(3, Which.HIGHEST, 0.1, 0.15);
     Event room = Samples.everyKind().get(9);
-    assertThat(of(read(0, A), highest, room, Samples.turned(4, Turn.EIGHTH), highest, room))
-        .isEqualTo(List.of(new Event.Past(Samples.at(4), Turn.EIGHTH, A, null)));
+    Event later = Samples.relief(9, Which.HIGHEST, 0.1, 0.15);
+    assertThat(of(read(0, A), highest, room, Samples.turned(8, Turn.EIGHTH), later))
+        .isEqualTo(List.of(new Event.Past(Samples.at(8), Turn.EIGHTH, A, null)));
   }
 
   @Test

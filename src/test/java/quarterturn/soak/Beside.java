@@ -11,9 +11,18 @@ final class Beside implements AutoCloseable {
 
   private static final List<String> ORDERS =
       List.of(
-          "help", "release left ok", "release right ok", "release left tighten 1/8",
-          "release right tighten 1/8", "release left 0.60 passes 0.65 lifts", "missed", "stop left",
-          "hold left", "message left well done", "go on left", "nonsense");
+          "help",
+          "release left ok",
+          "release right ok",
+          "release left tighten 1/8",
+          "release right tighten 1/8",
+          "release left 0.60 passes 0.65 lifts",
+          "missed",
+          "stop left",
+          "hold left",
+          "message left well done",
+          "go on left",
+          "nonsense");
 
   private final @Nullable Child child;
   private final boolean desk;

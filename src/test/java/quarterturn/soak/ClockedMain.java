@@ -17,8 +17,7 @@ public final class ClockedMain {
    */
   public static void main(String[] args) {
     Clock clock =
-        new Running(
-            Instant.parse(args[0]), Instant.now(), Long.parseLong(args[1]), ZoneOffset.UTC);
+        new Running(Instant.parse(args[0]), Instant.now(), Long.parseLong(args[1]), ZoneOffset.UTC);
     System.exit(Cli.run(clock, Arrays.copyOfRange(args, 2, args.length)));
   }
 

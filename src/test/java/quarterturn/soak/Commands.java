@@ -10,9 +10,24 @@ import java.util.Random;
 final class Commands {
   private static final List<String> PROCEDURES =
       List.of(
-          "relief", "relief", "relief", "relief", "setup", "setup", "relief-check", "season",
-          "buzz", "ladder", "action", "intonation", "strings", "nut-clearance", "pickups",
-          "set-back", "intake", "sign-off");
+          "relief",
+          "relief",
+          "relief",
+          "relief",
+          "setup",
+          "setup",
+          "relief-check",
+          "season",
+          "buzz",
+          "ladder",
+          "action",
+          "intonation",
+          "strings",
+          "nut-clearance",
+          "pickups",
+          "set-back",
+          "intake",
+          "sign-off");
   private static final List<String> KINDS =
       List.of("bass-34", "electric-25", "acoustic-steel", "classical", "bass-35");
 

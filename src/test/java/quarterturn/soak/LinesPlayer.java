@@ -93,7 +93,8 @@ final class LinesPlayer implements Player {
       JsonNode one = options.path(random.nextInt(options.size()));
       answer.put("answer", one.isTextual() ? one.asText() : "1");
     } else {
-      answer.put("answer", List.of("Ana", "0.4 it looks so", "0.3", "done", "").get(random.nextInt(5)));
+      answer.put(
+          "answer", List.of("Ana", "0.4 it looks so", "0.3", "done", "").get(random.nextInt(5)));
     }
   }
 

@@ -15,7 +15,9 @@ final class Necks {
     response = random.nextInt(5) == 0 ? 0 : 0.4 + random.nextDouble();
   }
 
-  /** The lower leaf of two in steps of 0.05 mm, in hundredths; negative where the string touches. */
+  /**
+   * The lower leaf of two in steps of 0.05 mm, in hundredths; negative where the string touches.
+   */
   int leaf() {
     double read = random.nextInt(12) == 0 ? random.nextDouble() * 2 : gap;
     return read <= 0 ? -1 : (int) Math.floor(read / 0.05) * 5;

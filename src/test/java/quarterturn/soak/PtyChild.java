@@ -20,7 +20,9 @@ final class PtyChild extends Child {
   private static final String SHELL =
       "trap : INT HUP TERM QUIT; stty -echo; before=$(stty -g); (BEFOREexec \"$@\"); status=$?;"
           + " after=$(stty -g); if [ -n \"$after\" ] && [ \"$before\" != \"$after\" ];"
-          + " then echo \"" + CHANGED + " $before $after\"; fi; exit $status";
+          + " then echo \""
+          + CHANGED
+          + " $before $after\"; fi; exit $status";
 
   private final Pty pty;
 
@@ -28,8 +30,8 @@ final class PtyChild extends Child {
     this.pty = pty;
   }
 
-  static PtyChild start(
-      int columns, int rows, String before, Path home, List<String> command) throws IOException {
+  static PtyChild start(int columns, int rows, String before, Path home, List<String> command)
+      throws IOException {
     List<String> all = new ArrayList<>(List.of("sh", "-c", SHELL.replace("BEFORE", before), "sh"));
     all.addAll(command);
     return new PtyChild(

@@ -33,7 +33,8 @@ public final class RandomPlay {
     RandomPlay play = on(jar, work);
     String round = option(words, "--round", "");
     if (round.isEmpty()) {
-      Duration time = Duration.ofSeconds(Math.round(60 * Double.parseDouble(option(words, "--minutes", "30"))));
+      Duration time =
+          Duration.ofSeconds(Math.round(60 * Double.parseDouble(option(words, "--minutes", "30"))));
       play.play(Long.parseLong(option(words, "--seed", "1")), time);
     } else {
       World world = World.in(fresh(work.resolve("world")));

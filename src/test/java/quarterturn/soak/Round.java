@@ -19,8 +19,17 @@ final class Round {
 
   private static final List<Face> FACES =
       List.of(
-          Face.SCREEN, Face.SCREEN, Face.SCREEN, Face.TYPED, Face.TYPED, Face.TYPED, Face.LINES,
-          Face.LINES, Face.LINES, Face.LINES, Face.PIPE);
+          Face.SCREEN,
+          Face.SCREEN,
+          Face.SCREEN,
+          Face.TYPED,
+          Face.TYPED,
+          Face.TYPED,
+          Face.LINES,
+          Face.LINES,
+          Face.LINES,
+          Face.LINES,
+          Face.PIPE);
 
   private static final List<Integer> FACTORS = List.of(1, 30, 120, 600);
 
@@ -100,7 +109,9 @@ final class Round {
         }
         end(child);
         world.passed(
-            world.now().plus(Duration.between(began, Instant.now()).plusSeconds(5).multipliedBy(factor)));
+            world
+                .now()
+                .plus(Duration.between(began, Instant.now()).plusSeconds(5).multipliedBy(factor)));
       }
       printed = child.out();
     }

@@ -11,10 +11,37 @@ final class TypedPlayer implements Player {
   private static final Pattern OPTION = Pattern.compile("(?m)^ *(\\d+)\\. ");
   private static final List<String> WORDS =
       List.of(
-          "", "u", "done", "1", "2", "3", "touches", "cannot", "1/8 smooth", "overview", "undo",
-          "?", "help", "why", "next", "sound; snug; even", "relief .37 low .33 high", "-", "y",
-          "drop relief", "n", "quit", "50", "0.4 it looks so", "a12 2.4 2.2 2.0 1.9", "home",
-          "headstock", "5 mm; fits", "missed", "back", "in a hurry");
+          "",
+          "u",
+          "done",
+          "1",
+          "2",
+          "3",
+          "touches",
+          "cannot",
+          "1/8 smooth",
+          "overview",
+          "undo",
+          "?",
+          "help",
+          "why",
+          "next",
+          "sound; snug; even",
+          "relief .37 low .33 high",
+          "-",
+          "y",
+          "drop relief",
+          "n",
+          "quit",
+          "50",
+          "0.4 it looks so",
+          "a12 2.4 2.2 2.0 1.9",
+          "home",
+          "headstock",
+          "5 mm; fits",
+          "missed",
+          "back",
+          "in a hurry");
 
   private final Random random;
   private final Necks necks;
@@ -37,7 +64,9 @@ final class TypedPlayer implements Player {
     String now = tail.substring(Math.max(0, tail.lastIndexOf("\n\n")));
     if (now.contains("understood")) {
       return "u";
-    } else if (now.contains("passes") || now.contains("The gap in mm") || now.contains("relief E")) {
+    } else if (now.contains("passes")
+        || now.contains("The gap in mm")
+        || now.contains("relief E")) {
       return necks.typed();
     } else if (now.contains("how it felt") || now.contains("turned>")) {
       return turned(tail);

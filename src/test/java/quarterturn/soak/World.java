@@ -51,7 +51,8 @@ final class World {
   static World kept(Path kept, Path folder) throws IOException {
     copy(kept, folder);
     World world = new World(folder, Instant.parse("2027-01-04T08:00:00Z"));
-    world.passed(Records.latest(Records.of(folder).since(new Records(java.util.Map.of())), world.now));
+    world.passed(
+        Records.latest(Records.of(folder).since(new Records(java.util.Map.of())), world.now));
     return world;
   }
 

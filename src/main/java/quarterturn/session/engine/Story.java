@@ -19,10 +19,12 @@ public final class Story {
   /**
    * An event with its time.
    *
+   * @param order its place among others in time: in one session as it was told, where the clock was
+   *     set back in it too
    * @param session a number for its session
    * @param lost whether something unknown may have happened to the neck before
    */
-  private record Timed(Instant at, int session, boolean lost, Seen seen) {}
+  private record Timed(Instant at, Instant order, int session, boolean lost, Seen seen) {}
 
   private final List<Timed> all = new ArrayList<>();
   private int session;
@@ -46,12 +48,15 @@ public final class Story {
     story.others(state.history().others().all());
     story.session++;
     story.own(state);
-    story.all.sort(Comparator.comparing(Timed::at));
+    story.all.sort(Comparator.comparing(Timed::order));
     return story.told(limits);
   }
 
   private void add(Instant at, Seen seen) {
-    all.add(new Timed(at, session, lost, seen));
+    Timed last = all.isEmpty() ? null : all.get(all.size() - 1);
+    Instant order =
+        last != null && last.session() == session && at.isBefore(last.order()) ? last.order() : at;
+    all.add(new Timed(at, order, session, lost, seen));
     lost = false;
   }
 

@@ -11,7 +11,7 @@ import quarterturn.unit.Turn;
  *
  * @param kind id of the kind named at the start; null also where it was chosen later
  * @param last when its last event happened
- * @param ended how it ended, or null
+ * @param ended how it ended, without the words of it; or null
  * @param standing the state the instrument was left in, when the session was left or discarded;
  *     null where it was broken off since
  * @param waitingUntil when its present wait ends, or null

@@ -31,7 +31,7 @@ public final class Glances {
         kind != null ? kind.option() : started == null ? null : started.kind(),
         at(started),
         at(newest),
-        last(events, Event.Ended.class, e -> true),
+        shortly(last(events, Event.Ended.class, e -> true)),
         newest instanceof Event.Left left
             ? left.standing()
             : newest instanceof Event.Discarded discarded ? discarded.standing() : null,
@@ -56,6 +56,11 @@ public final class Glances {
             .toList();
     double net = moves.stream().mapToDouble(rod -> rod.moved().turns()).sum();
     return new Glance.Rod(moves.size(), new Turn(net), moves.stream().allMatch(Event.OnRod::sure));
+  }
+
+  /** An end without the words of it, which no list shows. */
+  private static Event.@Nullable Ended shortly(Event.@Nullable Ended end) {
+    return end == null ? null : new Event.Ended(end.at(), "", end.handOver(), end.outcome(), "");
   }
 
   private static boolean turnsOrReads(Event event) {

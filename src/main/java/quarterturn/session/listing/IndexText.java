@@ -7,7 +7,7 @@ import quarterturn.unit.Turn;
 
 /** The lines of the index, one for each entry. */
 final class IndexText {
-  private static final int LENGTH = 320;
+  private static final int LENGTH = 240;
 
   private IndexText() {}
 
@@ -65,7 +65,7 @@ final class IndexText {
         .yes(glance.rod().sure())
         .time(ended == null ? null : ended.at());
     if (ended != null) {
-      out.text(ended.step()).yes(ended.handOver()).text(ended.outcome()).text(ended.why());
+      out.yes(ended.handOver()).text(ended.outcome());
     }
   }
 
@@ -99,8 +99,7 @@ final class IndexText {
     String by = in.text();
     var rod = new Glance.Rod((int) in.whole(), new Turn(in.number()), in.yes());
     var over = in.time();
-    Event.Ended ended =
-        over == null ? null : new Event.Ended(over, text(in), in.yes(), text(in), text(in));
+    Event.Ended ended = over == null ? null : new Event.Ended(over, "", in.yes(), text(in), "");
     return new Glance(
         session,
         procedure,

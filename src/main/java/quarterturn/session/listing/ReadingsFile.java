@@ -85,7 +85,7 @@ final class ReadingsFile {
   private static void write(IndexCells.Out out, Event event) {
     if (event instanceof Event.Read read) {
       Bracket bracket = read.bracket();
-      out.text("read")
+      out.text("reading")
           .time(read.at())
           .text(read.quantity().name())
           .text(read.which() == null ? null : read.which().name())
@@ -123,7 +123,7 @@ final class ReadingsFile {
     String kind = in.some();
     Instant at = some(in.time());
     return switch (kind) {
-      case "read" -> reading(in, at);
+      case "reading" -> reading(in, at);
       case "rod" -> {
         Turn turn = new Turn(in.number());
         boolean sure = in.yes();

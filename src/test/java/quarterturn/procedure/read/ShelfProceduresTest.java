@@ -39,8 +39,8 @@ class ShelfProceduresTest {
 
   @Test
   void theUsersOwnComeFirstAndEachOnce() throws IOException {
-    put("procedures/zebra.yaml", "");
-    put("procedures/relief.yaml", "");
+    put("procedures/zebra.yaml", "#");
+    put("procedures/relief.yaml", "#");
     put("procedures/kinds.yaml", "");
     put("procedures/notes.txt", "");
     put("procedures/No Id.yaml", "");
