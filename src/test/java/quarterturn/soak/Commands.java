@@ -61,15 +61,15 @@ final class Commands {
     int kind = random.nextInt(18);
     if (kind < 2) {
       return new Command(words, true, false);
-    } else if (kind < 7) {
+    } else if (kind < 7 || (kind < 14 && sessions.isEmpty())) {
       return start(words);
-    } else if (kind < 14 && !sessions.isEmpty()) {
+    } else if (kind < 14) {
       words.add("resume");
       if (random.nextInt(4) > 0) {
         words.add(name(any(sessions)));
       }
       return new Command(words, true, false);
-    } else if (kind < 16) {
+    } else if (kind == 14) {
       String bench = any(List.of("left", "right"));
       words.addAll(List.of("lesson", "join", world.lesson().toString(), "--bench", bench));
       words.addAll(List.of("--as", bench + "-student"));

@@ -132,7 +132,7 @@ final class Round {
     String before = "";
     if (ending == Ending.FULL_DISK) {
       tally.add(Count.FULL_DISKS);
-      before = "ulimit -f " + ((this.before.largest() + random.nextInt(6000)) / 512 + 1) + "; ";
+      before = "ulimit -f " + ((this.before.largest() + random.nextInt(20_000)) / 512 + 1) + "; ";
     }
     List<String> words = new ArrayList<>(command.words());
     if (command.asks() && !face.option().isEmpty()) {
@@ -170,7 +170,7 @@ final class Round {
   }
 
   private void inputs(Child child, Beside beside) throws IOException, InterruptedException {
-    int many = command.asks() ? 5 + random.nextInt(60) : 0;
+    int many = command.asks() ? 5 + random.nextInt(face == Face.LINES ? 180 : 70) : 0;
     for (int i = 0; i < many && child.alive(); i++) {
       tally.add(Count.INPUTS);
       beside.step();
