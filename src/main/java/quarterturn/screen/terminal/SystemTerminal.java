@@ -2,6 +2,8 @@ package quarterturn.screen.terminal;
 
 import java.io.IOException;
 import java.nio.charset.Charset;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.terminal.impl.jni.JniNativePty;
@@ -16,6 +18,14 @@ public final class SystemTerminal {
    * looked up.
    */
   private static final String TYPE = "xterm";
+
+  /** Kept, since a logger that nobody holds forgets that it is silent. */
+  private static final Logger JLINE = Logger.getLogger("org.jline");
+
+  static {
+    // What goes wrong is said in words of the program's own.
+    JLINE.setLevel(Level.OFF);
+  }
 
   private SystemTerminal() {}
 

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
+import quarterturn.procedure.read.Strays;
 import quarterturn.session.Carried;
 import quarterturn.session.Event;
 import quarterturn.session.clock.ClockDoubt;
@@ -40,12 +41,9 @@ public record IndexEntry(
   /** What a file holds. */
   static IndexEntry read(Path path, @Nullable IndexStamp stamp) {
     String file = String.valueOf(path.getFileName());
-    if (stamp == null) {
-      return none(file, null, "it can't be reached");
-    } else if (stamp.sort() == IndexStamp.Sort.OTHER) {
-      return none(file, stamp, "it is no file");
-    } else if (stamp.size() == 0) {
-      return none(file, stamp, "it is empty");
+    if (stamp == null || stamp.sort() == IndexStamp.Sort.OTHER || stamp.size() == 0) {
+      String why = Strays.why(path);
+      return none(file, stamp, why == null ? "it changed just now; try again" : why);
     }
     try {
       return of(file, stamp, Journal.read(path));

@@ -7,9 +7,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.read.Strays;
 import quarterturn.session.Names;
 import quarterturn.session.journal.LogFormat;
-import quarterturn.unit.Printable;
 
 /** Tells sessions from what only stands beside them. */
 public final class Listings {
@@ -31,8 +31,7 @@ public final class Listings {
       if (why == null && glance != null) {
         sessions.add(glance.named(String.valueOf(stem(entry))));
       } else if (entry.session() != null || !entry.file().startsWith(".")) {
-        notRead.add(
-            "not read: " + Printable.of(entry.file()) + ", " + Printable.of(String.valueOf(why)));
+        notRead.add(Strays.line(entry.file(), String.valueOf(why)));
       }
     }
     sessions.sort(

@@ -153,9 +153,9 @@ class SessionIndexTest {
               "not read: a\uFFFDb\uFFFDc.txt, it is no session",
               "not read: backup.bak" + copy,
               "not read: empty.jsonl, it is empty",
-              "not read: folder, it is no file",
+              "not read: folder, it is a folder",
               "not read: link.jsonl, a link to session " + one + "; its turns count",
-              "not read: nowhere.jsonl, it can't be reached");
+              "not read: nowhere.jsonl, it is a link that leads nowhere");
     }
     Files.delete(file);
     Listing listing = Store.at(data).listing();

@@ -227,7 +227,7 @@ class StoreTest {
         .containsExactly(
             "not read: alien.jsonl, line 1 of alien.jsonl: the file does not begin like a session of"
                 + " quarterturn. Nothing in it can be used.",
-            "not read: folder.jsonl, it is no file",
+            "not read: folder.jsonl, it is a folder",
             "not read: notes.txt, it is no session")
         .inOrder();
     assertThat(all.sessions().get(0).notice()).isNull();
