@@ -16,7 +16,11 @@ class FarewellTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     DumbTerminal closed =
         new DumbTerminal(
-            "invented", "dumb", new ByteArrayInputStream(new byte[0]), out, StandardCharsets.UTF_8) {
+            "invented",
+            "dumb",
+            new ByteArrayInputStream(new byte[0]),
+            out,
+            StandardCharsets.UTF_8) {
           @Override
           public Size getSize() {
             throw new IllegalStateException("Terminal has been closed");

@@ -18,7 +18,11 @@ class BridgeTerminalTest {
     boolean[] gone = {false};
     DumbTerminal terminal =
         new DumbTerminal(
-            "invented", "dumb", new ByteArrayInputStream(new byte[0]), out, StandardCharsets.UTF_8) {
+            "invented",
+            "dumb",
+            new ByteArrayInputStream(new byte[0]),
+            out,
+            StandardCharsets.UTF_8) {
           @Override
           public Size getSize() {
             if (gone[0]) {
