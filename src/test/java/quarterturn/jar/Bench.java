@@ -20,6 +20,9 @@ final class Bench {
   /** Between two answers, so that each has a time of its own. */
   static final Duration PACE = Duration.ofSeconds(20);
 
+  /** Longer than the program takes to start. */
+  private static final Duration START = Duration.ofMinutes(1);
+
   private static final int MOST_PROMPTS = 600;
 
   private final Path data;
@@ -57,10 +60,10 @@ final class Bench {
   }
 
   JarProcess resume(String session) throws IOException {
-    // The program stamps the break with the machine's clock, and nothing may come before that.
-    Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS).plusSeconds(1);
-    at = at.isBefore(now) ? now : at;
-    return JarProcess.start(args("resume", session, "--lines"));
+    // The program stamps the break with its clock, and nothing may come before that.
+    Instant now = Instant.now().truncatedTo(ChronoUnit.SECONDS);
+    at = (at.isBefore(now) ? now : at).plus(START);
+    return JarProcess.later(args("resume", session, "--lines"));
   }
 
   /** Runs a command to its end with nothing on standard input. */

@@ -87,6 +87,11 @@ public record IndexEntry(
         file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
   }
 
+  /** Whether it holds the start of a session. */
+  boolean begun() {
+    return glance != null && glance.started() != null;
+  }
+
   /** The times of its session; null where it is none. */
   public ClockDoubt.@Nullable Dated dated() {
     Instant began = glance == null ? null : glance.started();

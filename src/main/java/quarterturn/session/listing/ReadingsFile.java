@@ -5,10 +5,12 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Quantity;
@@ -33,17 +35,19 @@ final class ReadingsFile {
    *
    * @param kept what was read before
    * @param entries the sessions' folder
+   * @param glances the sessions wanted, the newest first
    */
   static Map<String, SessionReadings> of(
-      Path folder, DerivedFile kept, List<IndexEntry> entries, String instrument)
+      Path folder, DerivedFile kept, List<IndexEntry> entries, List<Glance> glances)
       throws IOException {
+    Set<String> files = new HashSet<>();
+    glances.forEach(glance -> files.add(glance.name() + LogFormat.ENDING));
     Map<String, Kept> before = new HashMap<>();
     Map<String, Kept> now = new LinkedHashMap<>();
     kept.lines(ReadingsFile::read).forEach(one -> before.put(one.getKey(), one.getValue()));
     int read = 0;
     for (IndexEntry entry : entries) {
-      Glance glance = entry.glance();
-      if (glance != null && instrument.equals(glance.instrument()) && glance.started() != null) {
+      if (files.contains(entry.file()) && entry.begun()) {
         Kept was = before.get(entry.file());
         boolean same = was != null && Objects.equals(was.stamp(), entry.stamp());
         read += same ? 0 : 1;
@@ -56,7 +60,7 @@ final class ReadingsFile {
       kept.write(body);
     }
     Map<String, SessionReadings> sessions = new LinkedHashMap<>();
-    for (Glance glance : Listings.of(entries).sessions()) {
+    for (Glance glance : glances) {
       Kept one = now.get(glance.name() + LogFormat.ENDING);
       if (one != null) {
         sessions.put(glance.name(), one.readings());

@@ -83,11 +83,13 @@ public final class SessionIndex {
   }
 
   /**
-   * What was read and turned in each of an instrument's sessions, by their names, the newest first.
+   * What was read and turned in an instrument's sessions, by their names.
+   *
+   * @param glances these sessions
    */
-  public Map<String, SessionReadings> readings(String instrument, List<IndexEntry> entries)
-      throws IOException {
-    return ReadingsFile.of(folder, derived(FILE + "-" + instrument), entries, instrument);
+  public Map<String, SessionReadings> readings(
+      String instrument, List<IndexEntry> entries, List<Glance> glances) throws IOException {
+    return ReadingsFile.of(folder, derived(FILE + "-" + instrument), entries, glances);
   }
 
   private DerivedFile derived(String name) {

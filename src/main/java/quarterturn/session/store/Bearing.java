@@ -28,7 +28,7 @@ import quarterturn.unit.Turn;
  */
 final class Bearing {
   /** How many of an instrument's last sessions are read at least. */
-  private static final int LAST = 8;
+  private static final int LAST = 3;
 
   private final @Nullable String instrument;
   private final Instant dayBefore;

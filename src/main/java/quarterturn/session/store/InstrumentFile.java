@@ -10,7 +10,6 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLGenerator;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -34,11 +33,15 @@ import quarterturn.unit.Printable;
 
 /** An instrument's YAML file, which its owner may read and edit. */
 final class InstrumentFile {
-  private static final int MOST_BYTES = 16_384;
+  /**
+   * The most bytes that are read of one. A constant of the compiler's, so that it is known before
+   * the class is.
+   */
+  static final int MOST_BYTES = 16_384;
+
   private static final String HEAD = "# An instrument known to quarterturn.\n";
   private static final YAMLMapper YAML = mapper();
 
-  private static final String NAME = "name:";
   private static final String WINDOWS = "windows";
 
   private static final List<FormField> MADE_LIKE =
@@ -174,26 +177,6 @@ final class InstrumentFile {
     /** The line for it in a list. */
     String line() {
       return Strays.line(name, why);
-    }
-  }
-
-  /** Whether a file may be of the instrument of its name, damaged or not: no copy, and a text. */
-  static boolean names(Path file) {
-    String stem = String.valueOf(file.getFileName()).replaceFirst("\\.yaml$", "");
-    try (InputStream in = Files.newInputStream(file)) {
-      ByteBuffer bytes = ByteBuffer.wrap(in.readNBytes(MOST_BYTES));
-      String text = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
-      return text.lines()
-          .filter(line -> line.startsWith(NAME))
-          .map(
-              line ->
-                  line.substring(NAME.length())
-                      .replaceFirst(" #.*", "")
-                      .strip()
-                      .replaceAll("^[\"']|[\"']$", ""))
-          .allMatch(stem::equals);
-    } catch (IOException e) {
-      return false;
     }
   }
 

@@ -1,5 +1,6 @@
 package quarterturn.session.store;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import quarterturn.session.Neck;
@@ -7,6 +8,7 @@ import quarterturn.session.listing.Calibration;
 import quarterturn.session.listing.Glance;
 import quarterturn.session.listing.IndexEntry;
 import quarterturn.session.listing.Listings;
+import quarterturn.session.listing.SessionIndex;
 import quarterturn.session.listing.SessionReadings;
 
 /**
@@ -26,10 +28,8 @@ public record InstrumentPast(
     Calibration came,
     Calibration all) {
   static InstrumentPast of(
-      String instrument,
-      Neck neck,
-      Map<String, SessionReadings> sessions,
-      List<IndexEntry> entries) {
+      String instrument, Neck neck, SessionIndex index, List<IndexEntry> entries)
+      throws IOException {
     Calibration came = Calibration.NONE;
     Calibration all = Calibration.NONE;
     for (IndexEntry entry : entries) {
@@ -42,6 +42,7 @@ public record InstrumentPast(
         Listings.of(entries).sessions().stream()
             .filter(glance -> instrument.equals(glance.instrument()))
             .toList();
-    return new InstrumentPast(neck, sessions, glances, came, all);
+    return new InstrumentPast(
+        neck, index.readings(instrument, entries, glances), glances, came, all);
   }
 }

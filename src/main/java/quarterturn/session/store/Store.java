@@ -2,7 +2,6 @@ package quarterturn.session.store;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -80,7 +79,7 @@ public final class Store {
             .filter(one -> instrument.equals(one.instrument()))
             .findFirst()
             .orElse(Neck.UNKNOWN);
-    return InstrumentPast.of(instrument, neck, index.readings(instrument, entries), entries);
+    return InstrumentPast.of(instrument, neck, index, entries);
   }
 
   /** Makes the journal of a new session, with its header on disk, under a new name. */
@@ -156,7 +155,7 @@ public final class Store {
     Map<String, String> tickets = new HashMap<>();
     for (Path file : files("instruments", INSTRUMENT)) {
       try {
-        String ticket = ticketed(file) ? InstrumentFile.read(file).job().ticket() : null;
+        String ticket = head(file).ticketed() ? InstrumentFile.read(file).job().ticket() : null;
         if (ticket != null) {
           tickets.put(stem(file, INSTRUMENT), ticket);
         }
@@ -165,12 +164,6 @@ public final class Store {
       }
     }
     return tickets;
-  }
-
-  /** Whether a file may have a ticket in it, which is found without reading it as YAML. */
-  private static boolean ticketed(Path file) throws IOException {
-    return new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)
-        .contains(FormField.TICKET.word());
   }
 
   /**
@@ -182,10 +175,14 @@ public final class Store {
     return InstrumentFile.read(file);
   }
 
+  private static InstrumentHead head(Path file) {
+    return InstrumentHead.of(file, stem(file, INSTRUMENT));
+  }
+
   /** The names of the instruments, those included whose file is damaged, but no copies. */
   public Set<String> instrumentNames() throws IOException {
     return Strays.in(folder.resolve("instruments"), INSTRUMENT).files().stream()
-        .filter(InstrumentFile::names)
+        .filter(file -> head(file).named())
         .map(f -> stem(f, INSTRUMENT))
         .collect(Collectors.toUnmodifiableSet());
   }
