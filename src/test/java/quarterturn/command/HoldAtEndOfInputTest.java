@@ -14,7 +14,7 @@ import org.junit.jupiter.api.parallel.Isolated;
 /** A bench that waits for the teacher while nobody is left who types at it. */
 @Isolated("Standard input and output are the process's.")
 class HoldAtEndOfInputTest {
-  private static final Duration SOON = Duration.ofSeconds(20);
+  private static final Duration SOON = Duration.ofSeconds(10);
 
   @TempDir Path folder;
 
@@ -34,23 +34,15 @@ class HoldAtEndOfInputTest {
     return ran;
   }
 
-  private Captured joined(String face, String input) {
-    return assertTimeoutPreemptively(
-        SOON, () -> ran(input, "lesson", "join", lesson(), "--bench=left", "--as=Ana", face));
-  }
-
   @Test
-  void typedItIsLeft() {
-    Captured ran = joined("--plain", "\nu\n\ndone\n0.4 it looks so\n");
-    assertThat(ran.out()).contains("HOLD POINT");
-    assertThat(ran.out()).contains("Left:");
-  }
-
-  @Test
-  void inJsonLinesItIsLeft() {
+  void itIsLeft() {
     String yes = "{\"answer\":true}\n";
     String prediction = "{\"answer\":\"0.4 it looks so\"}\n";
-    Captured ran = joined("--lines", yes + yes + yes + "{\"answer\":\"waited\"}\n" + prediction);
+    String input = yes + yes + yes + "{\"answer\":\"waited\"}\n" + prediction;
+    Captured ran =
+        assertTimeoutPreemptively(
+            SOON,
+            () -> ran(input, "lesson", "join", lesson(), "--bench=left", "--as=Ana", "--lines"));
     assertThat(ran.out()).contains("\"hold\"");
     assertThat(ran.out()).contains("{\"left\":");
   }
