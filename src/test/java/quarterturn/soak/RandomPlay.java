@@ -5,13 +5,15 @@ import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Random;
 import quarterturn.soak.Tally.Count;
 
 /**
  * Plays rounds by chance on the packaged program until a time is over: {@code --minutes 30 --seed 1
- * --jar target/quarterturn.jar}, or one of them again: {@code --round SEED [--folder KEPT]}.
+ * --jar target/quarterturn.jar}, or one of them again: {@code --round SEED --at TIME --folder
+ * FINDING/before}. Names of sessions and times on the machine are not drawn from the seed.
  */
 public final class RandomPlay {
   private static final int ROUNDS_IN_A_WORLD = 40;
@@ -40,7 +42,8 @@ public final class RandomPlay {
       World world = World.in(fresh(work.resolve("world")));
       String kept = option(words, "--folder", "");
       if (!kept.isEmpty()) {
-        world = World.kept(Path.of(kept), fresh(work.resolve("world")));
+        Instant at = Instant.parse(option(words, "--at", "2027-01-04T08:00:00Z"));
+        world = World.kept(Path.of(kept), fresh(work.resolve("world")), at);
       }
       play.round(Long.parseLong(round), world);
     }
