@@ -210,8 +210,12 @@ final class Round {
   }
 
   private void answer(Child child) throws IOException, InterruptedException {
+    if (!settled) {
+      settled = child.quiet(-1, Duration.ofMillis(800), Duration.ofSeconds(2));
+    }
     String out = child.out();
-    Acknowledged asked = Acknowledged.of(face, settled ? out : "", Records.of(world.folder()));
+    boolean waits = settled && (face == Face.LINES || out.endsWith("> "));
+    Acknowledged asked = Acknowledged.of(face, waits ? out : "", Records.of(world.folder()));
     String typed = player.next(out);
     inputs.add("answer " + Oracle.escaped(typed));
     child.send(typed);
@@ -258,6 +262,12 @@ final class Round {
     ended(child);
   }
 
+  /** Whether a bench waits for the teacher, with lines behind that are for later. */
+  private static boolean held(String out) {
+    String last = out.substring(Math.max(0, out.length() - 600));
+    return last.contains("Wait for the teacher") || last.contains("HOLD POINT");
+  }
+
   private void quit(Child child) throws InterruptedException {
     switch (face) {
       case LINES -> child.send("{\"answer\":\"quit\"}\n");
@@ -289,6 +299,9 @@ final class Round {
     for (int i = 0; i < 3 && !over && face.terminal(); i++) {
       child.send("\u0003");
       over = child.ended(Duration.ofSeconds(10));
+    }
+    if (!over && command.lesson() && held(child.out())) {
+      return;
     }
     if (!over && !child.ended(BOUND)) {
       oracle.found("it did not end");
