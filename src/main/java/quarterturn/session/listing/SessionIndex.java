@@ -7,8 +7,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,28 +41,28 @@ public final class SessionIndex {
    * the same list again where nothing has changed.
    */
   public List<IndexEntry> entries() throws IOException {
-    List<IndexEntry> before = known == null ? IndexText.read(derived(FILE)) : known;
+    List<IndexEntry> was = known;
+    // What was read before is read while the files are looked at.
+    CompletableFuture<List<IndexEntry>> kept =
+        was == null && Files.isRegularFile(folder.resolve(FILE))
+            ? CompletableFuture.supplyAsync(() -> IndexText.read(derived(FILE)))
+            : CompletableFuture.completedFuture(was == null ? List.of() : was);
+    Map<Path, Optional<IndexStamp>> stamps = stamps();
+    List<IndexEntry> before = kept.join();
     Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
     before.forEach(entry -> byName.put(entry.file(), entry));
-    List<IndexEntry> now = new ArrayList<>(before.size() + FEW);
+    List<IndexEntry> now = new ArrayList<>(stamps.size());
     int read = 0;
-    if (Files.isDirectory(folder)) {
-      try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
-        for (Path path : all) {
-          String name = String.valueOf(path.getFileName());
-          if (!ours(name)) {
-            IndexEntry was = byName.get(name);
-            IndexStamp stamp = stamp(path);
-            boolean same = was != null && stamp != null && stamp.equals(was.stamp());
-            read += same ? 0 : 1;
-            now.add(same ? was : IndexEntry.read(path, stamp));
-          }
-        }
-      }
+    for (Map.Entry<Path, Optional<IndexStamp>> one : stamps.entrySet()) {
+      IndexEntry entry = byName.get(String.valueOf(one.getKey().getFileName()));
+      IndexStamp stamp = one.getValue().orElse(null);
+      boolean same = entry != null && stamp != null && stamp.equals(entry.stamp());
+      read += same ? 0 : 1;
+      now.add(same ? entry : IndexEntry.read(one.getKey(), stamp));
     }
     int changes = read + before.size() - (now.size() - read);
-    if (known != null && changes == 0) {
-      return known;
+    if (was != null && changes == 0) {
+      return was;
     }
     now.sort(Comparator.comparing(IndexEntry::file));
     known = List.copyOf(now);
@@ -69,16 +72,30 @@ public final class SessionIndex {
     return known;
   }
 
+  private Map<Path, Optional<IndexStamp>> stamps() throws IOException {
+    Map<Path, Optional<IndexStamp>> stamps = new LinkedHashMap<>();
+    if (Files.isDirectory(folder)) {
+      try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+        for (Path path : all) {
+          if (!ours(String.valueOf(path.getFileName()))) {
+            stamps.put(path, stamp(path));
+          }
+        }
+      }
+    }
+    return stamps;
+  }
+
   /** Whether a file is of the program's own making beside the sessions. */
   private static boolean ours(String name) {
     return name.endsWith(".lock") || name.startsWith(FILE);
   }
 
-  private static @Nullable IndexStamp stamp(Path path) {
+  private static Optional<IndexStamp> stamp(Path path) {
     try {
-      return IndexStamp.of(path);
+      return Optional.of(IndexStamp.of(path));
     } catch (IOException e) {
-      return null; // it went this moment, or is a link to nowhere
+      return Optional.empty(); // it went this moment, or is a link to nowhere
     }
   }
 
