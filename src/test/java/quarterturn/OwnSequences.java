@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 public final class OwnSequences {
   private static final Pattern OWN =
       Pattern.compile(
-          "\u001b\\[[0-9;]*[ABCDHJKPm@]|\u001b\\[\\?(1|25|1049|2004|10\\d\\d)[hl]|\u001b[=>]|\r?\n|\r|\b");
+          "\u001b\\[[0-9;]*[ABCDHJKLMPm@]|\u001b\\[\\?(1|25|1049|2004|10\\d\\d)[hl]|\u001b[=>]|\r?\n|\r|\b");
 
   private static final Pattern RAW = Pattern.compile("(?s).{0,60}[\\p{Cntrl}\u0080-\u009f].{0,20}");
 

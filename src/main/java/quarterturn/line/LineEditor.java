@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jline.keymap.KeyMap;
 import org.jline.reader.Binding;
+import org.jline.reader.Reference;
 import org.jline.reader.Widget;
 import org.jline.reader.impl.LineReaderImpl;
 import org.jline.terminal.Terminal;
@@ -37,6 +38,13 @@ final class LineEditor extends LineReaderImpl {
         }
       }
       keys.bind((Widget) this::string, "\u001b]", "\u001bP", "\u001bX");
+      // JLine would ask the terminal where its cursor is, and swallow keys until it answers.
+      for (String mouse : sequences) {
+        if (new Reference(MOUSE).equals(keys.getBound(mouse))) {
+          keys.unbind(mouse);
+        }
+      }
+      keys.bind((Widget) this::control, "\u001b[<");
       keys.bind((Widget) this::oldMouse, "\u001b[M");
       // The line of an editor elsewhere is no business of a program that starts no other.
       keys.unbind(KeyMap.ctrl('X') + KeyMap.ctrl('E'));

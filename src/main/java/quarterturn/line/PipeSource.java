@@ -72,6 +72,8 @@ public final class PipeSource implements LineSource {
         TypedLines.Line line = in.urgent(LOOK, l -> urgent.is(l.text(), in.keeps()));
         if (line != null) {
           return line.text();
+        } else if (in.spent()) {
+          return "quit"; // nobody is left who could answer what comes next
         }
       }
       return null;

@@ -70,17 +70,12 @@ public final class ScreenFace {
 
   /** Prints words of farewell, after the terminal was given back. */
   public static void say(Terminal terminal, String words) {
-    try {
-      int width = terminal.getWidth() > 0 ? terminal.getWidth() : Integer.MAX_VALUE;
-      words
-          .lines()
-          .flatMap(line -> Wrap.lines(Printable.of(line), width).stream())
-          .forEach(terminal.writer()::println);
-      terminal.flush();
-    } catch (IllegalStateException closed) {
-      // Told to end, JLine has closed the terminal before us: there is nobody to say it to.
-      return;
-    }
+    int width = terminal.getWidth() > 0 ? terminal.getWidth() : Integer.MAX_VALUE;
+    words
+        .lines()
+        .flatMap(line -> Wrap.lines(Printable.of(line), width).stream())
+        .forEach(terminal.writer()::println);
+    terminal.flush();
   }
 
   /**

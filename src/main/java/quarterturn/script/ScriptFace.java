@@ -116,6 +116,9 @@ public final class ScriptFace {
       TypedLines.Line line;
       if (now instanceof Question.Hold) {
         line = urgent(dialogue);
+        if (in.spent() && !dialogue.changed()) {
+          return left(session);
+        }
       } else if (awaited(dialogue::changed)) {
         line = in.next();
         if (line == null) {
@@ -140,11 +143,11 @@ public final class ScriptFace {
     return true;
   }
 
-  /** Waits until the bench goes on, or for a line that can't wait. */
+  /** Waits until the bench goes on, or nobody can answer it, or for a line that can't wait. */
   private TypedLines.@Nullable Line urgent(BenchDialogue dialogue)
       throws IOException, InterruptedException {
     TypedLines.Line line = null;
-    while (line == null && !dialogue.changed()) {
+    while (line == null && !in.spent() && !dialogue.changed()) {
       line = in.urgent(LOOK, l -> BenchWords.urgent(word(l), in.keeps()));
     }
     return line;

@@ -85,6 +85,11 @@ public final class TypedLines {
     return !kept.isEmpty();
   }
 
+  /** Whether the input has ended and nothing of it is left. */
+  public boolean spent() {
+    return ended && kept.isEmpty();
+  }
+
   private boolean arrives(Duration wait) throws InterruptedException {
     if (coming == null) {
       coming = new FutureTask<>(() -> Optional.ofNullable(read()));

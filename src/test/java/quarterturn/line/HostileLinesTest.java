@@ -12,6 +12,9 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import org.jline.keymap.KeyMap;
+import org.jline.reader.Binding;
+import org.jline.reader.Reference;
 import org.jline.terminal.Terminal;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -67,6 +70,16 @@ class HostileLinesTest {
       assertThat(line).isEqualTo("x".repeat(Pasted.MOST));
       assertThat(terminal.sent()).contains(Pasted.REFUSED);
       OwnSequences.only(terminal.sent());
+    }
+  }
+
+  /** JLine's own way asks where the cursor is, and takes what is typed until the answer comes. */
+  @Test
+  void aReportOfTheMouseAsksTheTerminalNothing() throws Exception {
+    try (FakeTerminal terminal = new FakeTerminal(80, 24)) {
+      for (KeyMap<Binding> keys : new LineEditor(terminal).getKeyMaps().values()) {
+        assertThat(keys.getBoundKeys().values()).doesNotContain(new Reference("mouse"));
+      }
     }
   }
 

@@ -48,6 +48,9 @@ final class Round {
   private final int factor;
   private String printed = "";
 
+  /** Whether what came last is the answer to what was sent last, as far as can be seen. */
+  private boolean settled;
+
   Round(long seed, World world, Tally tally, Starting starting) throws IOException {
     random = new Random(seed);
     this.world = world;
@@ -203,11 +206,12 @@ final class Round {
     int length = child.length();
     child.send(bytes);
     child.quiet(length, Duration.ofMillis(60), Duration.ofMillis(random.nextInt(600)));
+    settled = false;
   }
 
   private void answer(Child child) throws IOException, InterruptedException {
     String out = child.out();
-    Acknowledged asked = Acknowledged.of(face, out, Records.of(world.folder()));
+    Acknowledged asked = Acknowledged.of(face, settled ? out : "", Records.of(world.folder()));
     String typed = player.next(out);
     inputs.add("answer " + Oracle.escaped(typed));
     child.send(typed);
@@ -219,6 +223,7 @@ final class Round {
     if (!came && face == Face.LINES && child.alive() && !command.lesson()) {
       oracle.found("no answer within " + BOUND + " to " + typed);
     }
+    settled = came;
     Records now = Records.of(world.folder());
     if (asked.looksUp(child.out())) {
       tally.add(Count.ACKNOWLEDGED);

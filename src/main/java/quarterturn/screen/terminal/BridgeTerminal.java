@@ -17,7 +17,6 @@ final class BridgeTerminal extends ANSITerminal {
   private static final int ROWS = 24;
 
   private final Terminal terminal;
-  private TerminalSize last = new TerminalSize(COLUMNS, ROWS);
 
   BridgeTerminal(Terminal terminal, OutputStream out) {
     super(terminal.input(), out, terminal.encoding());
@@ -26,15 +25,10 @@ final class BridgeTerminal extends ANSITerminal {
 
   @Override
   protected TerminalSize findTerminalSize() {
-    try {
-      Size size = terminal.getSize();
-      int columns = size.getColumns() > 0 ? size.getColumns() : COLUMNS;
-      int rows = size.getRows() > 0 ? size.getRows() : ROWS;
-      last = new TerminalSize(columns, rows);
-    } catch (IllegalStateException closed) {
-      // The program is told to end; what is drawn meanwhile goes nowhere.
-    }
-    return last;
+    Size size = terminal.getSize();
+    int columns = size.getColumns() > 0 ? size.getColumns() : COLUMNS;
+    int rows = size.getRows() > 0 ? size.getRows() : ROWS;
+    return new TerminalSize(columns, rows);
   }
 
   /** Sends the text and nothing else; Lanterna's own way adds a NUL to some characters. */

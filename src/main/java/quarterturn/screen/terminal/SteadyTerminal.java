@@ -1,11 +1,14 @@
 package quarterturn.screen.terminal;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.Charset;
 import java.util.EnumSet;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Attributes.InputFlag;
 import org.jline.terminal.Attributes.LocalFlag;
+import org.jline.terminal.Size;
 import org.jline.terminal.impl.PosixSysTerminal;
 
 /**
@@ -17,6 +20,9 @@ final class SteadyTerminal extends PosixSysTerminal {
   static final String NO_BRACKETS = "\u001b[?2004l";
 
   private final Attributes found;
+
+  /** As it was seen last. */
+  private volatile Size size = new Size(80, 24);
 
   SteadyTerminal(String type, SteadyPty pty, Charset charset) throws IOException {
     super("quarterturn", type, pty, charset, true, SignalHandler.SIG_DFL);
@@ -37,6 +43,38 @@ final class SteadyTerminal extends PosixSysTerminal {
     setAttributes(now);
     writer().write(BRACKETS);
     writer().flush();
+  }
+
+  /**
+   * JLine closes it by itself when the program is told to end. What other threads still do to it
+   * then has no effect, rather than to end them by a fault.
+   */
+  @Override
+  protected void checkClosed() {}
+
+  @Override
+  public PrintWriter writer() {
+    return closed ? new PrintWriter(Writer.nullWriter()) : super.writer();
+  }
+
+  @Override
+  public Size getSize() {
+    if (!closed) {
+      size = super.getSize();
+    }
+    return size;
+  }
+
+  @Override
+  public Attributes getAttributes() {
+    return closed ? new Attributes(found) : super.getAttributes();
+  }
+
+  @Override
+  public void setAttributes(Attributes attributes) {
+    if (!closed) {
+      super.setAttributes(attributes);
+    }
   }
 
   @Override
