@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,24 +46,25 @@ public final class SessionIndex {
         was == null && Files.isRegularFile(folder.resolve(FILE))
             ? CompletableFuture.supplyAsync(() -> IndexText.read(derived(FILE)))
             : CompletableFuture.completedFuture(was == null ? List.of() : was);
-    Map<Path, Optional<IndexStamp>> stamps = stamps();
+    Map<String, Optional<IndexStamp>> stamps = stamps();
     List<IndexEntry> before = kept.join();
-    Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
-    before.forEach(entry -> byName.put(entry.file(), entry));
     List<IndexEntry> now = new ArrayList<>(stamps.size());
-    int read = 0;
-    for (Map.Entry<Path, Optional<IndexStamp>> one : stamps.entrySet()) {
-      IndexEntry entry = byName.get(String.valueOf(one.getKey().getFileName()));
-      IndexStamp stamp = one.getValue().orElse(null);
-      boolean same = entry != null && stamp != null && stamp.equals(entry.stamp());
-      read += same ? 0 : 1;
-      now.add(same ? entry : IndexEntry.read(one.getKey(), stamp));
+    for (IndexEntry entry : before) {
+      Optional<IndexStamp> stamp = stamps.get(entry.file());
+      if (stamp != null && stamp.isPresent() && stamp.get().equals(entry.stamp())) {
+        now.add(entry);
+        stamps.remove(entry.file());
+      }
     }
-    int changes = read + before.size() - (now.size() - read);
+    int changes = stamps.size() + before.size() - now.size();
     if (was != null && changes == 0) {
       return was;
     }
-    now.sort(Comparator.comparing(IndexEntry::file));
+    stamps.forEach(
+        (file, stamp) -> now.add(IndexEntry.read(folder.resolve(file), stamp.orElse(null))));
+    if (!stamps.isEmpty()) {
+      now.sort(Comparator.comparing(IndexEntry::file));
+    }
     known = List.copyOf(now);
     if (changes > FEW) {
       derived(FILE).write(IndexText.of(known));
@@ -72,13 +72,14 @@ public final class SessionIndex {
     return known;
   }
 
-  private Map<Path, Optional<IndexStamp>> stamps() throws IOException {
-    Map<Path, Optional<IndexStamp>> stamps = new LinkedHashMap<>();
+  private Map<String, Optional<IndexStamp>> stamps() throws IOException {
+    Map<String, Optional<IndexStamp>> stamps = new HashMap<>();
     if (Files.isDirectory(folder)) {
       try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
         for (Path path : all) {
-          if (!ours(String.valueOf(path.getFileName()))) {
-            stamps.put(path, stamp(path));
+          String name = String.valueOf(path.getFileName());
+          if (!ours(name)) {
+            stamps.put(name, stamp(path));
           }
         }
       }
