@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -65,12 +67,14 @@ final class LogCommand extends Timed implements Runnable {
 
   /** Sessions as the lists show them. */
   static List<SessionList.Row> rows(List<Glance> sessions, Instant now, Dates dates) {
-    return sessions.stream()
-        .map(
-            one ->
-                SessionList.Row.of(
-                    one, one.unfinished() ? Work.of(one, Map.of(), now).words(dates) : ""))
-        .toList();
+    Map<Glance.Rod, String> rods = new HashMap<>(); // a few ways, many sessions
+    List<SessionList.Row> rows = new ArrayList<>(sessions.size());
+    for (Glance one : sessions) {
+      String rod = rods.computeIfAbsent(one.rod(), SessionList::rod);
+      String open = one.unfinished() ? Work.of(one, Map.of(), now).words(dates) : "";
+      rows.add(SessionList.Row.of(one, rod, open));
+    }
+    return rows;
   }
 
   @Command(

@@ -29,10 +29,10 @@ public final class SessionList {
     /**
      * A session's row.
      *
+     * @param rod what was done to the rod, in the words of {@link #rod}
      * @param open how it stands where it is not over
      */
-    public static Row of(Glance glance, String open) {
-      Glance.Rod rod = glance.rod();
+    public static Row of(Glance glance, String rod, String open) {
       String instrument = glance.instrument() != null ? glance.instrument() : glance.kind();
       String notice = glance.notice() == null ? "" : " (" + glance.notice() + ")";
       return new Row(
@@ -40,7 +40,7 @@ public final class SessionList {
           glance.started(),
           glance.procedure() == null || glance.started() == null ? "-" : glance.procedure(),
           instrument == null ? "-" : instrument,
-          rod.moves() == 0 ? "not turned" : TurnWords.net(rod.net(), rod.sure()),
+          rod,
           state(glance, open) + notice);
     }
 
@@ -53,6 +53,11 @@ public final class SessionList {
           ? "discarded: " + glance.standing()
           : glance.unfinished() ? "open: " + open : "open";
     }
+  }
+
+  /** "not turned", "1/8 turn tighter than as found". */
+  public static String rod(Glance.Rod rod) {
+    return rod.moves() == 0 ? "not turned" : TurnWords.net(rod.net(), rod.sure());
   }
 
   /** A sentence for each session, or one that says there is none. */

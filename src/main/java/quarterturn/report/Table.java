@@ -15,25 +15,32 @@ public final class Table {
    * @param rows cells in the header's order; control characters in them are made visible
    */
   public static List<String> lines(List<String> header, List<List<String>> rows) {
-    List<List<String>> all = new ArrayList<>();
-    all.add(header);
-    all.addAll(rows);
-    all.replaceAll(row -> row.stream().map(Printable::of).toList());
+    List<String[]> all = new ArrayList<>(rows.size() + 1);
+    all.add(shown(header));
+    rows.forEach(row -> all.add(shown(row)));
     int[] widths = new int[header.size()];
-    for (List<String> row : all) {
+    for (String[] row : all) {
       for (int c = 0; c < widths.length; c++) {
-        widths[c] = Math.max(widths[c], columns(row.get(c)));
+        widths[c] = Math.max(widths[c], columns(row[c]));
       }
     }
     List<String> lines = new ArrayList<>();
-    for (List<String> row : all) {
+    for (String[] row : all) {
       StringBuilder line = new StringBuilder();
       for (int c = 0; c < widths.length; c++) {
-        line.append(row.get(c)).append(" ".repeat(widths[c] - columns(row.get(c)) + 2));
+        line.append(row[c]).append(" ".repeat(widths[c] - columns(row[c]) + 2));
       }
       lines.add(line.toString().stripTrailing());
     }
     return lines;
+  }
+
+  private static String[] shown(List<String> row) {
+    String[] cells = new String[row.size()];
+    for (int c = 0; c < cells.length; c++) {
+      cells[c] = Printable.of(row.get(c));
+    }
+    return cells;
   }
 
   /** How many terminal columns {@code text} takes. */

@@ -11,6 +11,7 @@ import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.kind.Which;
 import quarterturn.session.Event;
 import quarterturn.session.Overview.Entry;
+import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Samples;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Dates;
@@ -24,7 +25,8 @@ class TablesTest {
           row("c-3", List.of()));
 
   private static SessionList.Row row(String name, List<Event> events) {
-    return SessionList.Row.of(Samples.glance(name, events), "strings not yet at pitch");
+    Glance glance = Samples.glance(name, events);
+    return SessionList.Row.of(glance, SessionList.rod(glance.rod()), "strings not yet at pitch");
   }
 
   @Test

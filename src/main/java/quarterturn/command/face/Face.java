@@ -100,7 +100,7 @@ public interface Face extends Closeable {
     if (instrument == null) {
       return play(sessions, beginning);
     }
-    List<Work> unfinished = sessions.unfinished(instrument);
+    List<Work> unfinished = sessions.unfinishedBeside(beginning);
     if (unfinished.isEmpty()) {
       return play(sessions, beginning);
     }

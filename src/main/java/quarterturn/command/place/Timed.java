@@ -37,7 +37,9 @@ public abstract class Timed {
   }
 
   protected int print(List<String> lines) {
-    lines.forEach(out()::println);
+    StringBuilder all = new StringBuilder();
+    lines.forEach(line -> all.append(line).append(System.lineSeparator()));
+    out().print(all);
     out().flush();
     return 0;
   }

@@ -2,7 +2,6 @@ package quarterturn.session.listing;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -34,12 +33,20 @@ public final class Listings {
         notRead.add(Strays.line(entry.file(), String.valueOf(why)));
       }
     }
-    sessions.sort(
-        Comparator.comparing(
-                Glance::started, Comparator.nullsFirst(Comparator.<Instant>naturalOrder()))
-            .thenComparing(Glance::name)
-            .reversed());
+    sessions.sort(Listings::newestFirst);
     return new Listing(sessions, notRead);
+  }
+
+  /** By when they began, then by their names, what has not begun last. */
+  private static int newestFirst(Glance one, Glance other) {
+    Instant began = one.started();
+    Instant otherBegan = other.started();
+    if (began == null || otherBegan == null) {
+      int unknown = Boolean.compare(began == null, otherBegan == null);
+      return unknown != 0 ? unknown : other.name().compareTo(one.name());
+    }
+    int later = otherBegan.compareTo(began);
+    return later != 0 ? later : other.name().compareTo(one.name());
   }
 
   /**

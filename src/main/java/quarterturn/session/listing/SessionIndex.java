@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,30 +40,31 @@ public final class SessionIndex {
    * the same list again where nothing has changed.
    */
   public List<IndexEntry> entries() throws IOException {
-    List<IndexEntry> before = known == null ? IndexText.read(derived(FILE)) : known;
-    Map<String, IndexEntry> byName = new HashMap<>(before.size() * 2);
-    before.forEach(entry -> byName.put(entry.file(), entry));
-    List<IndexEntry> now = new ArrayList<>(before.size() + FEW);
-    int read = 0;
-    if (Files.isDirectory(folder)) {
-      try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
-        for (Path path : all) {
-          String name = String.valueOf(path.getFileName());
-          if (!ours(name)) {
-            IndexEntry was = byName.get(name);
-            IndexStamp stamp = stamp(path);
-            boolean same = was != null && stamp != null && stamp.equals(was.stamp());
-            read += same ? 0 : 1;
-            now.add(same ? was : IndexEntry.read(path, stamp));
-          }
-        }
+    List<IndexEntry> was = known;
+    // What was read before is read while the files are looked at.
+    CompletableFuture<List<IndexEntry>> kept =
+        was == null && Files.isRegularFile(folder.resolve(FILE))
+            ? CompletableFuture.supplyAsync(() -> IndexText.read(derived(FILE)))
+            : CompletableFuture.completedFuture(was == null ? List.of() : was);
+    Map<String, Optional<IndexStamp>> stamps = stamps();
+    List<IndexEntry> before = kept.join();
+    List<IndexEntry> now = new ArrayList<>(stamps.size());
+    for (IndexEntry entry : before) {
+      Optional<IndexStamp> stamp = stamps.get(entry.file());
+      if (stamp != null && stamp.isPresent() && stamp.get().equals(entry.stamp())) {
+        now.add(entry);
+        stamps.remove(entry.file());
       }
     }
-    int changes = read + before.size() - (now.size() - read);
-    if (known != null && changes == 0) {
-      return known;
+    int changes = stamps.size() + before.size() - now.size();
+    if (was != null && changes == 0) {
+      return was;
     }
-    now.sort(Comparator.comparing(IndexEntry::file));
+    stamps.forEach(
+        (file, stamp) -> now.add(IndexEntry.read(folder.resolve(file), stamp.orElse(null))));
+    if (!stamps.isEmpty()) {
+      now.sort(Comparator.comparing(IndexEntry::file));
+    }
     known = List.copyOf(now);
     if (changes > FEW) {
       derived(FILE).write(IndexText.of(known));
@@ -69,16 +72,31 @@ public final class SessionIndex {
     return known;
   }
 
+  private Map<String, Optional<IndexStamp>> stamps() throws IOException {
+    Map<String, Optional<IndexStamp>> stamps = new HashMap<>();
+    if (Files.isDirectory(folder)) {
+      try (DirectoryStream<Path> all = Files.newDirectoryStream(folder)) {
+        for (Path path : all) {
+          String name = String.valueOf(path.getFileName());
+          if (!ours(name)) {
+            stamps.put(name, stamp(path));
+          }
+        }
+      }
+    }
+    return stamps;
+  }
+
   /** Whether a file is of the program's own making beside the sessions. */
   private static boolean ours(String name) {
     return name.endsWith(".lock") || name.startsWith(FILE);
   }
 
-  private static @Nullable IndexStamp stamp(Path path) {
+  private static Optional<IndexStamp> stamp(Path path) {
     try {
-      return IndexStamp.of(path);
+      return Optional.of(IndexStamp.of(path));
     } catch (IOException e) {
-      return null; // it went this moment, or is a link to nowhere
+      return Optional.empty(); // it went this moment, or is a link to nowhere
     }
   }
 

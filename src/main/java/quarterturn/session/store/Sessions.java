@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
@@ -35,6 +36,7 @@ import quarterturn.session.engine.LiveBench;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.listing.Glance;
 import quarterturn.session.listing.Glances;
+import quarterturn.session.listing.Listings;
 import quarterturn.unit.NotUnderstoodException;
 
 /**
@@ -397,6 +399,18 @@ public record Sessions(
             .filter(one -> instrument == null || instrument.equals(one.instrument()))
             .toList();
     return Work.of(of, store.tickets(), clock.instant());
+  }
+
+  /**
+   * The unfinished sessions of the instrument that one is to begin on, as its records stood then.
+   */
+  public List<Work> unfinishedBeside(Beginning beginning) throws IOException {
+    String instrument = beginning.wish().instrument();
+    List<Glance> of =
+        Listings.of(beginning.opening().records().entries()).sessions().stream()
+            .filter(one -> one.unfinished() && Objects.equals(instrument, one.instrument()))
+            .toList();
+    return of.isEmpty() ? List.of() : Work.of(of, store.tickets(), clock.instant());
   }
 
   /** Where an unfinished session is, such as "Neck relief, part 5 of 7: Turn". */
