@@ -304,7 +304,7 @@ public final class ScriptFace {
       setBack(bench, before);
     }
     if (wrong != null) {
-      error(wrong.replaceFirst("\\.$", "") + "; " + Takes.of(prompt));
+      error(wrong + "; " + Takes.of(prompt));
     }
     return true;
   }

@@ -300,7 +300,7 @@ final class Round {
       child.send("\u0003");
       over = child.ended(Duration.ofSeconds(10));
     }
-    if (!over && command.lesson() && held(child.out())) {
+    if (!over && command.lesson() && !face.terminal() && held(child.out())) {
       return;
     }
     if (!over && !child.ended(BOUND)) {
