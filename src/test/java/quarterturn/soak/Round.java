@@ -248,7 +248,10 @@ final class Round {
         }
         case KILL -> {
           tally.add(Count.KILLS);
-          child.send(player.next(child.out()));
+          if (child.length() > 0) {
+            // Before that the terminal would still echo it.
+            child.send(player.next(child.out()));
+          }
           LockSupport.parkNanos(random.nextLong(TimeUnit.MILLISECONDS.toNanos(40)));
           child.signal("KILL");
         }
