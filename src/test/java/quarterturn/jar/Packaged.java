@@ -36,6 +36,13 @@ public final class Packaged {
 
   private Packaged() {}
 
+  /** Prints a figure of a test's, while no program has standard output inside this process. */
+  public static void figure(String format, Object... values) {
+    synchronized (JarProcess.class) {
+      System.out.printf(format + "%n", values);
+    }
+  }
+
   /** The command that runs the program with these arguments. */
   public static List<String> program(List<String> arguments) {
     return command(List.of("-jar", JAR), arguments);

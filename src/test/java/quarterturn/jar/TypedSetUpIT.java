@@ -79,9 +79,8 @@ class TypedSetUpIT {
 
     List<String> known = lines("known-set-up.txt");
     String said = play(started("start", "setup", "--instrument", "blue"), known);
-    System.out.printf(
-        "A set-up of a known bass, one turn of 1/8: %d lines, %d keys%n",
-        count(known), keys(known));
+    Packaged.figure(
+        "A set-up of a known bass, one turn of 1/8: %d lines, %d keys", count(known), keys(known));
     assertThat(said).contains("As recorded: build ordinary; gauges .105 .085 .065 .045;");
     assertThat(said).contains("turned: tightened 1/8 turn, smooth");
     assertThat(said).contains("Done: signed off");
@@ -90,8 +89,7 @@ class TypedSetUpIT {
 
     List<String> check = List.of("u", "relief .30-.35 .25-.30");
     String checked = play(started("start", "relief-check", "--instrument", "blue"), check);
-    System.out.println(
-        "A relief check of it: " + check.size() + " lines, " + keys(check) + " keys");
+    Packaged.figure("A relief check of it: %d lines, %d keys", check.size(), keys(check));
     assertThat(checked).contains("Done: in range");
   }
 }

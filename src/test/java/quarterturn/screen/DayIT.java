@@ -143,7 +143,7 @@ class DayIT {
         assertThat(first.find()).isTrue();
         play(screen, "1", first.group(1));
       }
-      System.out.println("A day of ten basses: " + answers + " lines");
+      Packaged.figure("A day of ten basses: %d lines", answers);
       screen.keys("quit\r");
       assertThat(screen.exitStatus()).isEqualTo(0);
     }
