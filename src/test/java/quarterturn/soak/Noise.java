@@ -20,9 +20,14 @@ final class Noise {
     return hostile.next(200);
   }
 
-  /** A paste of up to 48 kB, rarely of a megabyte, with brackets around it or without. */
-  byte[] paste() {
-    int size = random.nextInt(40) == 0 ? 1 << 20 : 1 + random.nextInt(LARGE);
+  /**
+   * A paste of up to 48 kB, rarely of a megabyte, with brackets around it or without.
+   *
+   * @param terminal whether it is typed at one; on a pipe each line of a megabyte is answered
+   */
+  byte[] paste(boolean terminal) {
+    boolean huge = random.nextInt(40) == 0 && terminal;
+    int size = huge ? 1 << 20 : 1 + random.nextInt(LARGE);
     String text =
         switch (random.nextInt(4)) {
           case 0 -> "0.30 passes 0.35 lifts\r".repeat(size / 23 + 1);

@@ -183,7 +183,7 @@ final class Round {
         answer(child);
       } else if (chance < 25) {
         tally.add(Count.PASTES);
-        other(child, "paste", noise.paste());
+        other(child, "paste", noise.paste(face.terminal()));
       } else if (chance < 50 && face.terminal()) {
         tally.add(Count.RESIZES);
         int[] size = size();
