@@ -14,6 +14,10 @@ record Acknowledged(Face face, String step, int length, Records before) {
   private static final String OPENED = "Type ? to hear what can be typed";
 
   private static final String HOME = "one safe turn at a time";
+
+  /** Of which nothing is kept. */
+  private static final String REHEARSAL = "A rehearsal on a simulated neck";
+
   private static final String TAKEN = "Taken: ";
 
   static Acknowledged of(Face face, String out, Records before) {
@@ -23,6 +27,9 @@ record Acknowledged(Face face, String step, int length, Records before) {
       step = last.has("outcome") ? "" : last.path("step").asText("");
     } else if (face != Face.SCREEN && out.lastIndexOf(OPENED) > out.lastIndexOf(HOME)) {
       step = TAKEN;
+    }
+    if (out.contains(REHEARSAL)) {
+      step = "";
     }
     return new Acknowledged(face, step, out.length(), before);
   }

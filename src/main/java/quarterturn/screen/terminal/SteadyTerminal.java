@@ -10,6 +10,8 @@ import org.jline.terminal.Attributes.InputFlag;
 import org.jline.terminal.Attributes.LocalFlag;
 import org.jline.terminal.Size;
 import org.jline.terminal.impl.PosixSysTerminal;
+import org.jline.utils.Curses;
+import org.jline.utils.InfoCmp;
 
 /**
  * JLine's terminal, which tells its window to bracket what is pasted, and gives that back with its
@@ -55,6 +57,19 @@ final class SteadyTerminal extends PosixSysTerminal {
   @Override
   public PrintWriter writer() {
     return closed ? new PrintWriter(Writer.nullWriter()) : super.writer();
+  }
+
+  /**
+   * In one piece, since whoever is told that the program goes on writes beside the one who reads.
+   */
+  @Override
+  public boolean puts(InfoCmp.Capability capability, Object... params) {
+    String sequence = getStringCapability(capability);
+    if (sequence == null) {
+      return false;
+    }
+    writer().write(Curses.tputs(sequence, params));
+    return true;
   }
 
   @Override
