@@ -1,5 +1,6 @@
 package quarterturn.screen.terminal;
 
+import java.io.IOError;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -9,6 +10,7 @@ import org.jline.terminal.Attributes;
 import org.jline.terminal.Attributes.InputFlag;
 import org.jline.terminal.Attributes.LocalFlag;
 import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.PosixSysTerminal;
 import org.jline.utils.Curses;
 import org.jline.utils.InfoCmp;
@@ -49,7 +51,7 @@ final class SteadyTerminal extends PosixSysTerminal {
 
   /**
    * JLine closes it by itself when the program is told to end. What other threads still do to it
-   * then has no effect, rather than to end them by a fault.
+   * then has no effect, rather than to end them by a fault; so where its window was closed.
    */
   @Override
   protected void checkClosed() {}
@@ -59,36 +61,51 @@ final class SteadyTerminal extends PosixSysTerminal {
     return closed ? new PrintWriter(Writer.nullWriter()) : super.writer();
   }
 
-  /**
-   * In one piece, since whoever is told that the program goes on writes beside the one who reads.
-   */
   @Override
   public boolean puts(InfoCmp.Capability capability, Object... params) {
-    String sequence = getStringCapability(capability);
+    return whole(this, capability, params);
+  }
+
+  /**
+   * Writes a sequence in one piece, since whoever is told that the program goes on writes beside
+   * the one who reads; false where the terminal has none.
+   */
+  static boolean whole(Terminal terminal, InfoCmp.Capability capability, Object... params) {
+    String sequence = terminal.getStringCapability(capability);
     if (sequence == null) {
       return false;
     }
-    writer().write(Curses.tputs(sequence, params));
+    terminal.writer().write(Curses.tputs(sequence, params));
     return true;
   }
 
   @Override
   public Size getSize() {
-    if (!closed) {
-      size = super.getSize();
+    try {
+      size = closed ? size : super.getSize();
+    } catch (IOError gone) {
+      return size; // whoever writes or reads next finds that out too
     }
     return size;
   }
 
   @Override
   public Attributes getAttributes() {
-    return closed ? new Attributes(found) : super.getAttributes();
+    try {
+      return closed ? new Attributes(found) : super.getAttributes();
+    } catch (IOError gone) {
+      return new Attributes(found);
+    }
   }
 
   @Override
   public void setAttributes(Attributes attributes) {
-    if (!closed) {
-      super.setAttributes(attributes);
+    try {
+      if (!closed) {
+        super.setAttributes(attributes);
+      }
+    } catch (IOError gone) {
+      return; // there are no modes any more
     }
   }
 

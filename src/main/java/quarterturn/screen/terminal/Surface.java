@@ -52,6 +52,7 @@ public final class Surface implements AutoCloseable {
   private final Painter painter;
   private volatile long interruptedAt;
   private boolean whole = true;
+  private boolean again;
   private long paintedAt;
 
   private Surface(Terminal terminal, Settings settings) throws IOException {
@@ -189,14 +190,18 @@ public final class Surface implements AutoCloseable {
    * The next input, or null when none came within {@code wait}. The program may have been stopped
    * and continued meanwhile.
    */
-  public @Nullable Input next(Duration wait) throws IOException, InterruptedException {
+  public @Nullable Input next(Duration wait) throws InterruptedException {
     Input input = inputs.next(wait);
     if (input instanceof Input.Continued) {
       repaintWhole();
     }
     // A picture that was on its way as the window changed may have come out garbled.
     whole |= input instanceof Input.Resized;
-    return input instanceof Input.Suspended && suspend() ? new Input.Continued() : input;
+    try {
+      return input instanceof Input.Suspended && suspend() ? new Input.Continued() : input;
+    } catch (IOException gone) {
+      return new Input.Over(ExitStatus.DONE);
+    }
   }
 
   /** Drops keys pressed before the present view could be seen. */
@@ -218,18 +223,27 @@ public final class Surface implements AutoCloseable {
     return inputs.none() || unpainted > TimeUnit.MILLISECONDS.toNanos(UNPAINTED_MILLIS);
   }
 
+  /**
+   * Paints a view.
+   *
+   * @throws IOException when the terminal is gone
+   */
   public void paint(Canvas canvas) throws IOException {
+    if (again) {
+      gate.whileOpen(this::set);
+      again = false;
+    }
     painter.paint(unicode ? canvas : canvas.ascii(), whole);
     whole = false;
     paintedAt = System.nanoTime();
   }
 
   /**
-   * Sets the terminal's modes again, in case another program changed them, and paints everything
-   * the next time.
+   * Paints everything the next time, and sets the terminal's modes again before, in case another
+   * program changed them.
    */
-  public void repaintWhole() throws IOException {
-    gate.whileOpen(this::set);
+  public void repaintWhole() {
+    again = true;
     whole = true;
   }
 

@@ -85,6 +85,11 @@ public final class FakeTerminal extends LineDisciplineTerminal {
   }
 
   @Override
+  public boolean puts(InfoCmp.Capability capability, Object... params) {
+    return SteadyTerminal.whole(this, capability, params);
+  }
+
+  @Override
   public InputStream input() {
     return in;
   }

@@ -2,13 +2,16 @@ package quarterturn.screen.terminal;
 
 import static com.google.common.truth.Truth.assertThat;
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.time.Duration;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Size;
+import org.jline.terminal.Terminal;
 import org.jline.terminal.impl.jni.JniNativePty;
 import org.jline.terminal.impl.jni.JniTerminalProvider;
 import org.jline.terminal.impl.jni.linux.LinuxNativePty;
@@ -78,5 +81,20 @@ class SteadyTerminalTest {
     terminal.writer().println("late");
     terminal.flush();
     assertThat(terminal.writer().checkError()).isFalse();
+  }
+
+  /** Its window was closed, and the system has continued the program to let it end. */
+  @Test
+  void aWindowThatWasClosedEndsTheFace() throws Exception {
+    SteadyTerminal terminal = new SteadyTerminal("dumb", new SteadyPty(pty), UTF_8);
+    try (Surface surface = Surface.open(terminal, new Settings(true, true))) {
+      pty.getMasterInput().close();
+      pty.getMasterOutput().close();
+      terminal.raise(Terminal.Signal.CONT);
+      Input first = surface.next(Duration.ofSeconds(5));
+      assertThat(first).isAnyOf(new Input.Continued(), new Input.Over(0));
+      assertThat(surface.width()).isEqualTo(140);
+      assertThrows(IOException.class, () -> surface.paint(new Canvas(140, 45)));
+    }
   }
 }
