@@ -5,11 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.condition.Quote;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.session.store.Store;
@@ -156,7 +156,6 @@ public final class FolderCheck {
   private void found(String path, String what, String mend) {
     findings++;
     String end = what.matches("(?s).*[.!?]") ? " " : ". ";
-    String toDo = mend.substring(0, 1).toUpperCase(Locale.ROOT) + mend.substring(1) + ".";
-    say.accept(Printable.of(path + ": " + what + end + toDo));
+    say.accept(Printable.of(path + ": " + what + end + Quote.sentence(mend) + "."));
   }
 }
