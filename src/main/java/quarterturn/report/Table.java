@@ -24,11 +24,15 @@ public final class Table {
         widths[c] = Math.max(widths[c], columns(row[c]));
       }
     }
-    List<String> lines = new ArrayList<>();
+    List<String> lines = new ArrayList<>(all.size());
+    StringBuilder line = new StringBuilder();
     for (String[] row : all) {
-      StringBuilder line = new StringBuilder();
+      line.setLength(0);
       for (int c = 0; c < widths.length; c++) {
-        line.append(row[c]).append(" ".repeat(widths[c] - columns(row[c]) + 2));
+        line.append(row[c]);
+        if (c + 1 < widths.length) {
+          line.append(" ".repeat(widths[c] - columns(row[c]) + 2));
+        }
       }
       lines.add(line.toString().stripTrailing());
     }
