@@ -302,10 +302,10 @@ public sealed interface Event {
    * What was on record of a neck when a session began, beyond the turns that its start lists.
    *
    * @param sessions how many records of sessions of this neck there were, copies included
-   * @param names a sum over their names, by which they are known again
+   * @param sum over what each of them held, by which they are known again
    * @param summed the turns before those that are listed; null where there were none
    */
-  record Earlier(int sessions, String names, @Nullable Summed summed) {}
+  record Earlier(int sessions, String sum, @Nullable Summed summed) {}
 
   /**
    * Turns added up.

@@ -40,10 +40,10 @@ public record Neck(List<SessionRecord> sessions, @Nullable Older older) {
   /**
    * Sessions whose records were not read, since one that was read tells what they come to.
    *
-   * @param names the names of all sessions that had begun before that one
+   * @param marks what each of them is known again by
    * @param told what that one tells
    */
-  public record Older(List<String> names, Event.Started told) {
+  public record Older(List<String> marks, Event.Started told) {
     private Event.@Nullable Summed summed() {
       return told.earlier() == null ? null : told.earlier().summed();
     }
@@ -52,15 +52,6 @@ public record Neck(List<SessionRecord> sessions, @Nullable Older older) {
   /** This neck, of which the older sessions were not read. */
   public Neck after(Older unread) {
     return new Neck(sessions, unread);
-  }
-
-  /** The names of its sessions; that of a copied one as often as it is there. */
-  public List<String> names() {
-    List<String> names = new ArrayList<>(older == null ? List.of() : older.names());
-    sessions.stream()
-        .filter(record -> older == null || !record.began().isBefore(older.told().at()))
-        .forEach(record -> names.add(record.session()));
-    return names;
   }
 
   /** The sessions by their necks. */

@@ -24,6 +24,7 @@ import quarterturn.unit.Printable;
  * @param said whether it says something of other records
  * @param stops whether it may hold a reason not to turn the rod in later sessions
  * @param lesson id of the lesson that it is part of, or null
+ * @param back whether it sets another one's turns back
  * @param came how often its turns did what was expected
  * @param why what is wrong with it, or null
  */
@@ -35,6 +36,7 @@ public record IndexEntry(
     boolean said,
     boolean stops,
     @Nullable String lesson,
+    boolean back,
     Calibration came,
     @Nullable String why) {
 
@@ -53,7 +55,8 @@ public record IndexEntry(
   }
 
   private static IndexEntry none(String file, @Nullable IndexStamp stamp, String why) {
-    return new IndexEntry(file, stamp, null, null, false, false, null, Calibration.NONE, why);
+    return new IndexEntry(
+        file, stamp, null, null, false, false, null, false, Calibration.NONE, why);
   }
 
   private static IndexEntry of(String file, IndexStamp stamp, Journal.Contents contents) {
@@ -78,13 +81,13 @@ public record IndexEntry(
               || (event instanceof Event.Ended ended && ended.handOver());
     }
     String name = Printable.of(header.session());
-    String lesson =
-        !events.isEmpty() && events.get(0) instanceof Event.Started started
-            ? started.lesson()
-            : null;
+    Event.Started start =
+        !events.isEmpty() && events.get(0) instanceof Event.Started started ? started : null;
+    String lesson = start == null ? null : start.lesson();
+    boolean back = start != null && start.back() != null;
     Glance glance = Glances.of(name, contents);
     return new IndexEntry(
-        file, stamp, name, glance, said, stops, lesson, Calibration.of(events), notice);
+        file, stamp, name, glance, said, stops, lesson, back, Calibration.of(events), notice);
   }
 
   /** Whether it holds the start of a session. */

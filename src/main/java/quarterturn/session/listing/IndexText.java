@@ -34,6 +34,7 @@ final class IndexText {
         .yes(entry.said())
         .yes(entry.stops())
         .text(entry.lesson())
+        .yes(entry.back())
         .number(entry.came().right())
         .number(entry.came().turns())
         .text(entry.why());
@@ -76,10 +77,11 @@ final class IndexText {
     boolean said = in.yes();
     boolean stops = in.yes();
     String lesson = in.text();
+    boolean back = in.yes();
     Calibration came = new Calibration((int) in.whole(), (int) in.whole());
     String why = in.text();
     Glance glance = session == null ? null : glance(in, session, why);
-    return new IndexEntry(file, stamp, session, glance, said, stops, lesson, came, why);
+    return new IndexEntry(file, stamp, session, glance, said, stops, lesson, back, came, why);
   }
 
   private static Glance glance(IndexCells in, String session, @Nullable String why) {

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SessionIndex {
   private static final String FILE = ".index";
-  private static final String FORMAT = "quarterturn index 2";
+  private static final String FORMAT = "quarterturn index 3";
 
   /** How many changed files are read anew each time rather than that the index is written. */
   static final int FEW = 8;

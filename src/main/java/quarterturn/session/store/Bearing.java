@@ -4,32 +4,31 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Set;
+import java.util.Map;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
 import quarterturn.session.Event;
+import quarterturn.session.Lists;
 import quarterturn.session.Neck;
+import quarterturn.session.SessionRecord;
+import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.LogFormat;
 import quarterturn.session.listing.Glance;
+import quarterturn.session.listing.Glances;
 import quarterturn.session.listing.IndexEntry;
 import quarterturn.unit.Turn;
 
 /**
  * Which session files bear on a session of one instrument, so that not all have to be read.
  *
- * <p>Of the instrument's own sessions these are the last few. The start of one of them, as its file
- * tells it, says what all older ones come to; that is taken only where it knew just those sessions
- * that are there. Else, and where a record is damaged or speaks of another, every one of them is
- * read. Of sessions without a name those bear whose rod does not stand as found, or that say more
- * than turns.
+ * <p>Of the instrument's own sessions that is the newest: its start, as its file tells it, says
+ * what all older ones come to. That is taken only where these stand as it found them; a record that
+ * came, went or grew since shows by its {@link #mark}. Else, and where a record is damaged or
+ * speaks of another, every one of them is read. Of sessions without a name those bear whose rod
+ * does not stand as found, or that say more than turns.
  */
 final class Bearing {
-  /** How many of an instrument's last sessions are read at least. */
-  private static final int LAST = 3;
-
   private final @Nullable String instrument;
   private final Instant dayBefore;
   private final List<IndexEntry> own = new ArrayList<>();
@@ -54,7 +53,7 @@ final class Bearing {
       }
     }
     own.sort(Comparator.comparing(Bearing::began));
-    all |= own.size() <= LAST;
+    all |= own.size() < 2;
   }
 
   /** Whether all of the instrument's sessions have to be read. */
@@ -70,41 +69,58 @@ final class Bearing {
     return own;
   }
 
-  /** The instrument's last sessions, oldest first. */
-  List<IndexEntry> last() {
-    return own.subList(own.size() - LAST, own.size());
-  }
-
-  /** What the sessions before one come to by its start; null where it did not know just those. */
-  Neck.@Nullable Older older(IndexEntry entry, Event.Started start) {
-    Event.Earlier earlier = start.earlier();
-    List<String> names = new ArrayList<>();
-    for (IndexEntry one : own) {
-      if (began(one).isBefore(began(entry))) {
-        names.add(name(one));
-      }
-    }
-    return earlier != null
-            && earlier.sessions() == names.size()
-            && earlier.names().equals(sum(names))
-        ? new Neck.Older(names, start)
-        : null;
+  /** The instrument's newest session. */
+  IndexEntry newest() {
+    return own.get(own.size() - 1);
   }
 
   /**
-   * The sessions to be read beside one that tells of the older ones: those that began or went on
-   * since, and the others of the last lesson.
+   * The sessions to be read with the newest: those that went on after it had begun, and the last
+   * one whose turns may be set back, with the others of its lesson.
    */
-  List<IndexEntry> since(IndexEntry from) {
-    Set<String> lessons = new HashSet<>();
-    last().forEach(entry -> lessons.add(Objects.requireNonNullElse(entry.lesson(), "")));
-    lessons.remove("");
+  List<IndexEntry> recent() {
+    IndexEntry worked = Lists.last(own, entry -> !entry.back() && turned(entry));
+    String lesson = worked == null ? null : worked.lesson();
     return own.stream()
         .filter(
             entry ->
-                !last(entry).isBefore(began(from))
-                    || (entry.lesson() != null && lessons.contains(entry.lesson())))
+                !last(entry).isBefore(began(newest()))
+                    || entry == worked
+                    || (lesson != null && lesson.equals(entry.lesson())))
         .toList();
+  }
+
+  private static boolean turned(IndexEntry entry) {
+    Glance glance = entry.glance();
+    return glance != null && (glance.turned() != null || glance.half() != null);
+  }
+
+  /**
+   * The sessions that were not read, where the newest knew just those that are older.
+   *
+   * @param start of the newest session
+   * @param read the records that were read, by their files
+   * @return null where a record came, went or grew since
+   */
+  Neck.@Nullable Older older(Event.Started start, Map<IndexEntry, SessionRecord> read) {
+    List<String> then = new ArrayList<>();
+    List<String> unread = new ArrayList<>();
+    for (IndexEntry entry : own) {
+      SessionRecord record = read.get(entry);
+      Glance glance = entry.glance();
+      if (record == null && glance != null) {
+        unread.add(mark(glance));
+      } else if (record != null && record.began().isBefore(start.at())) {
+        List<Event> before =
+            record.events().stream().filter(event -> !event.at().isAfter(start.at())).toList();
+        then.add(mark(record.session(), before));
+      }
+    }
+    then.addAll(unread);
+    Event.Earlier earlier = start.earlier();
+    return earlier != null && earlier.sessions() == then.size() && earlier.sum().equals(sum(then))
+        ? new Neck.Older(unread, start)
+        : null;
   }
 
   /** Of the files that are not the instrument's own, those that bear on it. */
@@ -138,15 +154,21 @@ final class Bearing {
     return last == null ? Instant.MIN : last;
   }
 
-  private static String name(IndexEntry entry) {
-    return entry.glance() == null ? "" : entry.glance().name();
+  /** What a record is known again by: its session, when something last happened, its turns. */
+  private static String mark(Glance glance) {
+    return glance.name() + " " + glance.last() + " " + glance.rod().moves();
   }
 
-  /** A sum over names, whatever their order. */
-  static String sum(List<String> names) {
+  /** The mark of a record with these events. */
+  static String mark(String session, List<Event> events) {
+    return mark(Glances.of(session, new Journal.Contents(null, events, null, 0)));
+  }
+
+  /** A sum over marks, whatever their order. */
+  static String sum(List<String> marks) {
     CRC32 sum = new CRC32();
-    for (String name : names.stream().sorted().toList()) {
-      sum.update((name + "\n").getBytes(StandardCharsets.UTF_8));
+    for (String mark : marks.stream().sorted().toList()) {
+      sum.update((mark + "\n").getBytes(StandardCharsets.UTF_8));
     }
     return Long.toHexString(sum.getValue());
   }

@@ -1,11 +1,8 @@
 package quarterturn.session.store;
 
 import java.io.IOException;
-import java.io.InterruptedIOException;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import quarterturn.session.Neck;
 import quarterturn.session.listing.Calibration;
 import quarterturn.session.listing.Glance;
@@ -30,32 +27,9 @@ public record InstrumentPast(
     List<Glance> glances,
     Calibration came,
     Calibration all) {
-  /** All but the neck, of which the readings are read meanwhile. */
-  record Readings(
-      FutureTask<Map<String, SessionReadings>> sessions,
-      List<Glance> glances,
-      Calibration came,
-      Calibration all) {
-    InstrumentPast with(Neck neck) throws IOException {
-      try {
-        return new InstrumentPast(neck, sessions.get(), glances, came, all);
-      } catch (ExecutionException e) {
-        throw new IOException("the sessions can't be read: " + e.getCause(), e);
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        throw new InterruptedIOException("it was stopped");
-      }
-    }
-  }
-
-  static Readings readings(String instrument, SessionIndex index, List<IndexEntry> entries) {
-    List<Glance> glances =
-        Listings.of(entries).sessions().stream()
-            .filter(glance -> instrument.equals(glance.instrument()))
-            .toList();
-    FutureTask<Map<String, SessionReadings>> sessions =
-        new FutureTask<>(() -> index.readings(instrument, entries, glances));
-    new Thread(sessions).start();
+  static InstrumentPast of(
+      String instrument, Neck neck, SessionIndex index, List<IndexEntry> entries)
+      throws IOException {
     Calibration came = Calibration.NONE;
     Calibration all = Calibration.NONE;
     for (IndexEntry entry : entries) {
@@ -64,6 +38,11 @@ public record InstrumentPast(
       boolean own = glance != null && instrument.equals(glance.instrument());
       came = own ? came.plus(entry.came()) : came;
     }
-    return new Readings(sessions, glances, came, all);
+    List<Glance> glances =
+        Listings.of(entries).sessions().stream()
+            .filter(glance -> instrument.equals(glance.instrument()))
+            .toList();
+    return new InstrumentPast(
+        neck, index.readings(instrument, entries, glances), glances, came, all);
   }
 }

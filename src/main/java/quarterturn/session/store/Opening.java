@@ -281,8 +281,10 @@ record Opening(
     if (instrument == null) {
       return null;
     }
-    List<String> names = neck().names();
-    return new Event.Earlier(names.size(), Bearing.sum(names), told().summed());
+    Neck neck = neck();
+    List<String> marks = new ArrayList<>(neck.older() == null ? List.of() : neck.older().marks());
+    neck.sessions().forEach(one -> marks.add(Bearing.mark(one.session(), one.events())));
+    return new Event.Earlier(marks.size(), Bearing.sum(marks), told().summed());
   }
 
   private TurnsTold told() {

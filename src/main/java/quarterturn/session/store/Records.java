@@ -9,9 +9,11 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Limits;
 import quarterturn.session.Neck;
@@ -71,9 +73,10 @@ record Records(List<Neck> necks, List<Unread> unread, List<IndexEntry> entries) 
     }
     Bearing bearing = new Bearing(entries, instrument, clock.instant().minus(limits.day()));
     Reading reading =
-        new Reading(folder, limits, clock, new ArrayList<>(), new ArrayList<>(), new HashSet<>());
+        new Reading(
+            folder, limits, clock, new ArrayList<>(), new ArrayList<>(), new LinkedHashMap<>());
     bearing.others().forEach(reading::read);
-    Neck.Older older = each || bearing.all() ? null : reading.last(bearing);
+    Neck.Older older = each || bearing.all() ? null : reading.newest(bearing);
     if (older == null) {
       bearing.own().forEach(reading::read);
     }
@@ -84,40 +87,41 @@ record Records(List<Neck> necks, List<Unread> unread, List<IndexEntry> entries) 
     return new Records(necks, reading.unread(), entries);
   }
 
-  /** Reads files one after the other, each once. */
+  /**
+   * Reads files one after the other, each once.
+   *
+   * @param done the files that were read, with what they say where they say something
+   */
   private record Reading(
       Path folder,
       Limits limits,
       Clock clock,
       List<SessionRecord> records,
       List<Unread> unread,
-      Set<IndexEntry> done) {
+      Map<IndexEntry, Optional<SessionRecord>> done) {
 
     void read(IndexEntry entry) {
-      if (done.add(entry)) {
+      if (!done.containsKey(entry)) {
+        int before = records.size();
         Records.read(folder.resolve(entry.file()), limits, clock, records, unread);
+        done.put(entry, records.stream().skip(before).findFirst());
       }
     }
 
     /**
-     * Reads an instrument's last sessions, and finds one that knew of all older ones; null where
-     * there is none, or where a stop holds, of which every session may have to be told.
+     * Reads an instrument's last sessions; tells of the older ones where they need not be read.
+     * Where a stop holds every session may have to be told of.
      */
-    Neck.@Nullable Older last(Bearing bearing) {
-      Neck.Older older = null;
-      for (IndexEntry entry : bearing.last()) {
-        int n = records.size();
-        read(entry);
-        if (records.size() > n && older == null) {
-          older = bearing.older(entry, records.get(n).started());
-          if (older != null) {
-            bearing.since(entry).forEach(this::read);
-          }
-        }
-      }
+    Neck.@Nullable Older newest(Bearing bearing) {
+      bearing.recent().forEach(this::read);
+      Map<IndexEntry, SessionRecord> read = new HashMap<>();
+      done.forEach((entry, one) -> one.ifPresent(record -> read.put(entry, record)));
+      SessionRecord newest = read.get(bearing.newest());
       boolean stopped =
           records.stream().anyMatch(one -> bearing.own(one.instrument()) && !one.stops().isEmpty());
-      return stopped || !unread.isEmpty() ? null : older;
+      return newest == null || stopped || !unread.isEmpty()
+          ? null
+          : bearing.older(newest.started(), read);
     }
   }
 

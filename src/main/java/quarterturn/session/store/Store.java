@@ -73,14 +73,13 @@ public final class Store {
   /** All that is on record of an instrument. */
   public InstrumentPast past(String instrument, Limits limits, Clock clock) throws IOException {
     List<IndexEntry> entries = index.entries();
-    InstrumentPast.Readings readings = InstrumentPast.readings(instrument, index, entries);
     Path sessions = folder.resolve("sessions");
     Neck neck =
         Records.in(sessions, entries, instrument, false, limits, clock, null).necks().stream()
             .filter(one -> instrument.equals(one.instrument()))
             .findFirst()
             .orElse(Neck.UNKNOWN);
-    return readings.with(neck);
+    return InstrumentPast.of(instrument, neck, index, entries);
   }
 
   /** Makes the journal of a new session, with its header on disk, under a new name. */

@@ -106,7 +106,7 @@ class SessionIndexTest {
       Files.write(index(), i % 2 == 0 ? bad : Arrays.copyOf(good, random.nextInt(good.length)));
       assertThat(Store.at(data).listing()).isEqualTo(right);
     }
-    Files.writeString(index(), "quarterturn index 2 0\n");
+    Files.writeString(index(), "quarterturn index 3 0\n");
     assertThat(Store.at(data).listing()).isEqualTo(right);
     Files.delete(index());
     Files.createDirectory(index());
@@ -119,7 +119,7 @@ class SessionIndexTest {
     Store.at(data).listing();
     String text = Files.readString(index(), StandardCharsets.UTF_8);
     String body = text.substring(text.indexOf('\n') + 1).replace("\t0.125\t", "\t0.0\t");
-    new DerivedFile(index(), "quarterturn index 2").write(body);
+    new DerivedFile(index(), "quarterturn index 3").write(body);
     assertThat(Store.at(data).sessions().get(0).rod().net()).isEqualTo(Turn.NONE);
     double net =
         past("bass-1").neck().turns().stream().mapToDouble(past -> past.turn().turns()).sum();

@@ -3,6 +3,7 @@ package quarterturn.session.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -73,18 +74,29 @@ final class ManySessions {
       String one = all.get(random.nextInt(all.size()));
       Files.copy(file(one), file(one + " copy" + all.size()));
     } else if (what == 3 && all.size() > 12) {
-      // As between two machines: one goes, and one that went before is back.
-      String lost = all.remove(random.nextInt(all.size()));
-      open.remove(lost);
-      Files.move(file(lost), folder.resolve(lost));
-      if (gone != null) {
-        Files.move(folder.resolve(gone), file(gone));
-        all.add(gone);
-      }
-      gone = lost;
+      goes(all.get(random.nextInt(all.size())), random.nextBoolean());
     } else {
       begin();
     }
+  }
+
+  /**
+   * As between two machines: a record goes, or is as it was at first, and the one before that went
+   * is back as it became.
+   */
+  private void goes(String lost, boolean leavesItsBeginning) throws IOException {
+    all.remove(lost);
+    open.remove(lost);
+    Files.move(file(lost), folder.resolve(lost));
+    if (leavesItsBeginning) {
+      List<String> lines = Files.readAllLines(folder.resolve(lost));
+      Files.write(file(lost), lines.subList(0, Math.min(3, lines.size())));
+    }
+    if (gone != null) {
+      Files.move(folder.resolve(gone), file(gone), StandardCopyOption.REPLACE_EXISTING);
+      all.add(gone);
+    }
+    gone = lost;
   }
 
   private Path file(String session) {
@@ -113,6 +125,10 @@ final class ManySessions {
       work(journal, all.size() > 50 && random.nextInt(20) == 0);
     }
     all.add(made.name());
+    if (random.nextInt(12) == 0) {
+      goes(made.name(), true);
+      return;
+    }
     if (random.nextInt(6) == 0) {
       open.add(made.name());
     }
