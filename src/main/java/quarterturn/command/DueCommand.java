@@ -94,7 +94,7 @@ final class DueCommand extends Placed {
   private List<String> states() throws IOException, UnreadableException {
     Sessions sessions = sessions();
     List<String> lines = new ArrayList<>();
-    for (Work work : sessions.unfinished(null)) {
+    for (Work work : sessions.unfinished()) {
       lines.add(WorkJson.of(work, sessions.place(work), new Dates(clock.getZone())));
     }
     return lines;

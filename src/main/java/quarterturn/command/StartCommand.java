@@ -77,7 +77,7 @@ final class StartCommand extends Placed {
       if (!another) {
         return face.begin(sessions, beginning);
       }
-      String counting = GoOnDialogue.counting(sessions.unfinished(beginning.wish().instrument()));
+      String counting = GoOnDialogue.counting(sessions.unfinishedBeside(beginning));
       face.tell(counting.isEmpty() ? List.of() : List.of(counting));
       return face.play(sessions, beginning);
     }

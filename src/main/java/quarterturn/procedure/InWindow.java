@@ -24,10 +24,14 @@ public final class InWindow {
 
   /** An outcome as it is shown: files say window and owner where people read range and cause. */
   public static String shown(String outcome) {
-    return outcome
-        .replaceAll("\\b(in|of)-window\\b", "$1-range")
-        .replaceAll("^owner-", "cause: ")
-        .replace('-', ' ');
+    String owner = "owner-";
+    String words =
+        outcome.startsWith(owner) ? "cause: " + outcome.substring(owner.length()) : outcome;
+    // Not by patterns, since long lists are made of them.
+    String parted = "-" + words + "-";
+    String ranged =
+        parted.replace("-in-window-", "-in-range-").replace("-of-window-", "-of-range-");
+    return ranged.substring(1, ranged.length() - 1).replace('-', ' ');
   }
 
   /** Whether a step is an end that says so. */

@@ -3,7 +3,7 @@ package quarterturn.report;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.craft.rod.Known;
@@ -51,10 +51,12 @@ public final class HistoryReport {
       lines.add("No session yet.");
       return lines;
     }
-    lines.addAll(HistoryTable.lines(history, dates));
+    Map<String, List<ReadingHistory.Point>> compared = history.compared();
+    List<String> table = HistoryTable.lines(history, compared, dates);
+    lines.addAll(table);
     lines.add("");
-    lines.addAll(Paragraph.wrap(HistoryTable.legend(history), TimePlot.COLUMNS, 0));
-    lines.addAll(plots(history, window, dates));
+    lines.addAll(Paragraph.wrap(HistoryTable.legend(table.get(0)), TimePlot.COLUMNS, 0));
+    lines.addAll(plots(history, compared, window, dates));
     if (known != null) {
       lines.add("");
       lines.addAll(Paragraph.wrap(NeckWords.of(known, history.moves()), TimePlot.COLUMNS, 0));
@@ -86,22 +88,25 @@ public final class HistoryReport {
     return lines;
   }
 
-  private static List<String> plots(ReadingHistory history, @Nullable Window window, Dates dates) {
+  private static List<String> plots(
+      ReadingHistory history,
+      Map<String, List<ReadingHistory.Point>> compared,
+      @Nullable Window window,
+      Dates dates) {
     List<String> lines = new ArrayList<>();
-    Instant from = times(history).min(Instant::compareTo).orElse(Instant.EPOCH);
-    Instant to = times(history).max(Instant::compareTo).orElse(Instant.EPOCH);
-    for (String quantity : history.quantities()) {
-      boolean relief = quantity.equals(Quantity.RELIEF.word());
-      List<ReadingHistory.Point> points =
-          history.points().stream()
-              .filter(p -> p.quantity().equals(quantity) && p.compared() && (!relief || p.lowest()))
-              .toList();
-      if (!points.isEmpty()) {
-        lines.add("");
-        lines.add(title(quantity, points.get(0).unit(), relief ? window : null));
-        lines.addAll(
-            new TimePlot(points, relief ? window : null, from, to).lines(history.moves(), dates));
-      }
+    Instant from = Instant.MAX;
+    Instant to = Instant.MIN;
+    for (Instant at : ends(history)) {
+      from = at.isBefore(from) ? at : from;
+      to = at.isAfter(to) ? at : to;
+    }
+    for (Map.Entry<String, List<ReadingHistory.Point>> entry : compared.entrySet()) {
+      String quantity = entry.getKey();
+      List<ReadingHistory.Point> points = entry.getValue();
+      Window own = quantity.equals(Quantity.RELIEF.word()) ? window : null;
+      lines.add("");
+      lines.add(title(quantity, points.get(0).unit(), own));
+      lines.addAll(new TimePlot(points, own, from, to).lines(history.moves(), dates));
     }
     if (!lines.isEmpty()) {
       lines.add("");
@@ -111,10 +116,20 @@ public final class HistoryReport {
     return lines;
   }
 
-  private static Stream<Instant> times(ReadingHistory history) {
-    return Stream.concat(
-        history.points().stream().map(ReadingHistory.Point::at),
-        history.moves().stream().map(ReadingHistory.Move::at));
+  /** The times of the first and the last reading and turn. */
+  private static List<Instant> ends(ReadingHistory history) {
+    List<Instant> ends = new ArrayList<>();
+    List<ReadingHistory.Point> points = history.points();
+    if (!points.isEmpty()) {
+      ends.add(points.get(0).at());
+      ends.add(points.get(points.size() - 1).at());
+    }
+    List<ReadingHistory.Move> moves = history.moves();
+    if (!moves.isEmpty()) {
+      ends.add(moves.get(0).at());
+      ends.add(moves.get(moves.size() - 1).at());
+    }
+    return ends;
   }
 
   private static String title(String quantity, String unit, @Nullable Window window) {

@@ -1,10 +1,10 @@
 package quarterturn.report;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.unit.Bracket;
 import quarterturn.unit.Dates;
@@ -16,12 +16,28 @@ final class HistoryTable {
   /** Words of the quantities, besides relief, that have a column where they were read. */
   private static final List<String> MORE = List.of("action", "humidity");
 
+  private static final String ACTION = "Action";
+  private static final String HUMIDITY = "RH";
+
   private HistoryTable() {}
 
-  static List<String> lines(ReadingHistory history, Dates dates) {
-    Map<String, Map<String, ReadingHistory.Point>> read = read(history);
+  /**
+   * The table.
+   *
+   * @param compared the history's readings that can be compared, by their quantities' words
+   */
+  static List<String> lines(
+      ReadingHistory history, Map<String, List<ReadingHistory.Point>> compared, Dates dates) {
+    Map<String, Map<String, ReadingHistory.Point>> read = new LinkedHashMap<>();
+    for (String quantity : MORE) {
+      List<ReadingHistory.Point> points = compared.getOrDefault(quantity, List.of());
+      Map<String, ReadingHistory.Point> last = last(points);
+      if (!last.isEmpty()) {
+        read.put(quantity, last);
+      }
+    }
     List<String> header = new ArrayList<>(List.of("Date", "Session", "Found", "Left", "Rod"));
-    read.keySet().forEach(quantity -> header.add(quantity.equals("action") ? "Action" : "RH"));
+    read.keySet().forEach(quantity -> header.add(quantity.equals(MORE.get(0)) ? ACTION : HUMIDITY));
     List<List<String>> rows = new ArrayList<>();
     for (ReadingHistory.Visit visit : history.visits()) {
       List<String> row = new ArrayList<>();
@@ -39,24 +55,22 @@ final class HistoryTable {
     return Table.lines(header, rows);
   }
 
-  /** A sentence that explains the headings. */
-  static String legend(ReadingHistory history) {
-    Set<String> read = read(history).keySet();
-    return "Found and Left: relief on the lowest string, mm. Rod: turns in all, plus is tighter."
-        + (read.contains("action") ? " Action: at fret 12 on the lowest string, mm." : "")
-        + (read.contains("humidity") ? " RH: relative humidity." : "");
-  }
-
-  /** The last readings of the quantities that have a column and were read, by their words. */
-  private static Map<String, Map<String, ReadingHistory.Point>> read(ReadingHistory history) {
-    Map<String, Map<String, ReadingHistory.Point>> read = new LinkedHashMap<>();
-    for (String quantity : MORE) {
-      Map<String, ReadingHistory.Point> last = history.last(quantity);
-      if (!last.isEmpty()) {
-        read.put(quantity, last);
+  /** The last reading in each session, on the lowest string or on none, by the session's name. */
+  private static Map<String, ReadingHistory.Point> last(List<ReadingHistory.Point> points) {
+    Map<String, ReadingHistory.Point> last = new HashMap<>();
+    for (ReadingHistory.Point point : points) {
+      if (point.lowest()) {
+        last.put(point.session(), point);
       }
     }
-    return read;
+    return last;
+  }
+
+  /** A sentence that explains the headings of a table. */
+  static String legend(String header) {
+    return "Found and Left: relief on the lowest string, mm. Rod: turns in all, plus is tighter."
+        + (header.contains(ACTION) ? " Action: at fret 12 on the lowest string, mm." : "")
+        + (header.contains(HUMIDITY) ? " RH: relative humidity." : "");
   }
 
   /** A bracket without its unit: "0.30-0.35", "touches", "over 1.00". */
@@ -75,7 +89,8 @@ final class HistoryTable {
     if (net.size().turns() < 0.001) {
       return "0";
     }
-    return (net.turns() > 0 ? "+" : "-") + net.toString().replaceAll(" turns?$", "");
+    String amount = net.toString();
+    return (net.turns() > 0 ? "+" : "-") + amount.substring(0, amount.lastIndexOf(' '));
   }
 
   private static String value(ReadingHistory.Point point) {

@@ -2,9 +2,10 @@ package quarterturn.report;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -112,7 +113,7 @@ public record ReadingHistory(
   /**
    * The history from an instrument's sessions.
    *
-   * @param sessions what was read and turned, by the session's name
+   * @param sessions what was read and turned, by the session's name, the newest first
    * @param known turns of its rod that are known from elsewhere, too
    */
   public static ReadingHistory of(
@@ -121,18 +122,21 @@ public record ReadingHistory(
     List<Point> points = new ArrayList<>();
     List<Move> moves = new ArrayList<>();
     Set<Instant> reported = new HashSet<>();
-    sessions.forEach(
-        (session, readings) -> {
-          visits.add(visit(session, readings));
-          for (Event event : readings.events()) {
-            if (event instanceof Event.Read read) {
-              Point.of(session, read).ifPresent(points::add);
-            } else {
-              reported.add(event.at());
-            }
-          }
-          PastTurns.of(readings.events()).forEach(turn -> moves.add(Move.of(turn)));
-        });
+    List<Map.Entry<String, SessionReadings>> oldestFirst = new ArrayList<>(sessions.entrySet());
+    Collections.reverse(oldestFirst);
+    for (Map.Entry<String, SessionReadings> entry : oldestFirst) {
+      String session = entry.getKey();
+      SessionReadings readings = entry.getValue();
+      visits.add(visit(session, readings));
+      for (Event event : readings.events()) {
+        if (event instanceof Event.Read read) {
+          Point.of(session, read).ifPresent(points::add);
+        } else {
+          reported.add(event.at());
+        }
+      }
+      PastTurns.of(readings.events()).forEach(turn -> moves.add(Move.of(turn)));
+    }
     known.stream()
         .filter(turn -> !reported.contains(turn.at()))
         .forEach(turn -> moves.add(Move.of(turn)));
@@ -157,23 +161,19 @@ public record ReadingHistory(
   }
 
   /**
-   * The last comparable reading of a quantity in each session, on the lowest string or on none, by
-   * the session's name.
+   * The comparable readings by their quantities' words, oldest first: relief first, then in the
+   * order they were first read. Relief is compared on the lowest string.
    */
-  Map<String, Point> last(String quantity) {
-    Map<String, Point> last = new HashMap<>();
-    points.stream()
-        .filter(point -> point.quantity().equals(quantity) && point.lowest() && point.compared())
-        .forEach(point -> last.put(point.session(), point));
-    return last;
-  }
-
-  /** The words of the quantities read, relief first, then in the order they were first read. */
-  List<String> quantities() {
-    return points.stream()
-        .map(Point::quantity)
-        .distinct()
-        .sorted(Comparator.comparing(q -> !q.equals(Quantity.RELIEF.word())))
-        .toList();
+  Map<String, List<Point>> compared() {
+    Map<String, List<Point>> compared = new LinkedHashMap<>();
+    String relief = Quantity.RELIEF.word();
+    compared.put(relief, new ArrayList<>());
+    for (Point point : points) {
+      if (point.compared() && (point.lowest() || !point.quantity().equals(relief))) {
+        compared.computeIfAbsent(point.quantity(), q -> new ArrayList<>()).add(point);
+      }
+    }
+    compared.values().removeIf(List::isEmpty);
+    return compared;
   }
 }

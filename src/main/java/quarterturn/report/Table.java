@@ -19,19 +19,21 @@ public final class Table {
     all.add(shown(header));
     rows.forEach(row -> all.add(shown(row)));
     int[] widths = new int[header.size()];
-    for (String[] row : all) {
+    int[][] columns = new int[all.size()][widths.length];
+    for (int r = 0; r < columns.length; r++) {
       for (int c = 0; c < widths.length; c++) {
-        widths[c] = Math.max(widths[c], columns(row[c]));
+        columns[r][c] = columns(all.get(r)[c]);
+        widths[c] = Math.max(widths[c], columns[r][c]);
       }
     }
-    List<String> lines = new ArrayList<>(all.size());
+    List<String> lines = new ArrayList<>(columns.length);
     StringBuilder line = new StringBuilder();
-    for (String[] row : all) {
+    for (int r = 0; r < columns.length; r++) {
       line.setLength(0);
       for (int c = 0; c < widths.length; c++) {
-        line.append(row[c]);
-        if (c + 1 < widths.length) {
-          line.append(" ".repeat(widths[c] - columns(row[c]) + 2));
+        line.append(all.get(r)[c]);
+        for (int i = columns[r][c]; c + 1 < widths.length && i < widths[c] + 2; i++) {
+          line.append(' ');
         }
       }
       lines.add(line.toString().stripTrailing());

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.Window;
 import quarterturn.unit.Dates;
@@ -60,13 +59,13 @@ final class TimePlot {
     this.window = window;
     this.from = from;
     this.to = to;
-    double[] bounds =
-        points.stream()
-            .flatMapToDouble(p -> DoubleStream.of(p.low(), p.high()))
-            .filter(Double::isFinite)
-            .toArray();
-    double low = Arrays.stream(bounds).min().orElse(0);
-    double high = Arrays.stream(bounds).max().orElse(0);
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (ReadingHistory.Point point : points) {
+      // One of the bounds is finite.
+      low = Math.min(low, Double.isFinite(point.low()) ? point.low() : point.high());
+      high = Math.max(high, Double.isFinite(point.high()) ? point.high() : point.low());
+    }
     if (window != null) {
       low = Math.min(low, window.lowMm());
       high = Math.max(high, window.highMm());

@@ -22,6 +22,7 @@ import java.util.zip.CRC32;
  */
 record DerivedFile(Path file, String format) {
   private static final String DRAFT = ".draft";
+  private static final int COMMON = 127;
 
   /** What each of its lines holds; nothing where it is missing or wrong. */
   <T> List<T> lines(Function<IndexCells, T> reader) {
@@ -42,11 +43,12 @@ record DerivedFile(Path file, String format) {
     }
     String body = new String(bytes, at, bytes.length - at, StandardCharsets.UTF_8);
     List<T> lines = new ArrayList<>();
+    String[] common = new String[COMMON];
     int from = 0;
     int end = body.indexOf('\n');
     try {
       while (end >= 0) {
-        lines.add(reader.apply(new IndexCells(body, from, end)));
+        lines.add(reader.apply(new IndexCells(body, from, end, common)));
         from = end + 1;
         end = body.indexOf('\n', from);
       }

@@ -9,13 +9,20 @@ import org.jspecify.annotations.Nullable;
  */
 final class IndexCells {
   private static final int DECIMAL = 10;
+  private static final int MOST_DIGITS = 19;
 
+  private final String[] common;
   private final String text;
   private final int end;
   private int at;
 
-  /** The cells of a line, which is a part of a text, to be taken one after the other. */
-  IndexCells(String text, int from, int end) {
+  /**
+   * The cells of a line, which is a part of a text, to be taken one after the other.
+   *
+   * @param common texts of other lines, not all there, so that most of a cell's come once
+   */
+  IndexCells(String text, int from, int end, String[] common) {
+    this.common = common;
     this.text = text;
     this.at = from;
     this.end = end;
@@ -96,8 +103,20 @@ final class IndexCells {
     if (to == from) {
       return null;
     }
-    String cell = text.substring(from, to);
+    String cell = common(from, to);
     return cell.indexOf('\\') < 0 ? cell : plain(cell);
+  }
+
+  private String common(int from, int to) {
+    int length = to - from;
+    int sum = length + text.charAt(from) + text.charAt(from + length / 2) + text.charAt(to - 1);
+    int place = sum % common.length;
+    String cell = common[place];
+    if (cell == null || cell.length() != length || !text.startsWith(cell, from)) {
+      cell = text.substring(from, to);
+      common[place] = cell;
+    }
+    return cell;
   }
 
   private static String plain(String cell) {
@@ -133,11 +152,11 @@ final class IndexCells {
     if (to == from) {
       return null;
     }
-    int dot = text.indexOf('.', from);
-    return dot < 0 || dot > to
-        ? Instant.ofEpochSecond(Long.parseLong(text, from, to, DECIMAL))
-        : Instant.ofEpochSecond(
-            Long.parseLong(text, from, dot, DECIMAL), Long.parseLong(text, dot + 1, to, DECIMAL));
+    int dot = from;
+    while (dot < to && text.charAt(dot) != '.') {
+      dot++;
+    }
+    return Instant.ofEpochSecond(whole(from, dot), dot == to ? 0 : whole(dot + 1, to));
   }
 
   IndexStamp stamp() {
@@ -153,6 +172,23 @@ final class IndexCells {
 
   long whole() {
     int from = at;
-    return Long.parseLong(text, from, passed(), DECIMAL);
+    return whole(from, passed());
+  }
+
+  private long whole(int from, int to) {
+    boolean minus = from < to && text.charAt(from) == '-';
+    int first = minus ? from + 1 : from;
+    if (first == to || to - first > MOST_DIGITS) {
+      throw new IllegalArgumentException("no whole number");
+    }
+    long whole = 0;
+    for (int i = first; i < to; i++) {
+      int digit = text.charAt(i) - '0';
+      if (digit < 0 || digit >= DECIMAL) {
+        throw new IllegalArgumentException("no digit");
+      }
+      whole = whole * DECIMAL + digit;
+    }
+    return minus ? -whole : whole;
   }
 }

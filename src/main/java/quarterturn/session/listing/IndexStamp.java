@@ -6,6 +6,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What tells that a file has not changed since it was read.
@@ -21,6 +22,15 @@ public record IndexStamp(Sort sort, long size, long modified, int key) {
     FILE,
     LINK,
     OTHER
+  }
+
+  /** Whether it is another one's equal; the equality that records come with takes long to begin. */
+  boolean same(@Nullable IndexStamp other) {
+    return other != null
+        && sort == other.sort
+        && size == other.size
+        && modified == other.modified
+        && key == other.key;
   }
 
   /**

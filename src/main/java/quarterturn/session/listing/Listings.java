@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.read.Strays;
@@ -35,6 +36,18 @@ public final class Listings {
     }
     sessions.sort(Listings::newestFirst);
     return new Listing(sessions, notRead);
+  }
+
+  /** What there is of one instrument, copies of its sessions included; null for those without. */
+  public static List<IndexEntry> on(@Nullable String instrument, List<IndexEntry> entries) {
+    List<IndexEntry> on = new ArrayList<>();
+    for (IndexEntry entry : entries) {
+      Glance glance = entry.glance();
+      if (glance != null && Objects.equals(instrument, glance.instrument())) {
+        on.add(entry);
+      }
+    }
+    return on;
   }
 
   /** By when they began, then by their names, what has not begun last. */

@@ -9,7 +9,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.condition.Feel;
@@ -49,7 +48,8 @@ final class ReadingsFile {
     for (IndexEntry entry : entries) {
       if (files.contains(entry.file()) && entry.begun()) {
         Kept was = before.get(entry.file());
-        boolean same = was != null && Objects.equals(was.stamp(), entry.stamp());
+        IndexStamp stamp = entry.stamp();
+        boolean same = was != null && stamp != null && stamp.same(was.stamp());
         read += same ? 0 : 1;
         now.put(entry.file(), same ? was : read(folder, entry));
       }

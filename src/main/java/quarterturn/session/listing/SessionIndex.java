@@ -51,7 +51,7 @@ public final class SessionIndex {
     List<IndexEntry> now = new ArrayList<>(stamps.size());
     for (IndexEntry entry : before) {
       Optional<IndexStamp> stamp = stamps.get(entry.file());
-      if (stamp != null && stamp.isPresent() && stamp.get().equals(entry.stamp())) {
+      if (stamp != null && stamp.isPresent() && stamp.get().same(entry.stamp())) {
         now.add(entry);
         stamps.remove(entry.file());
       }

@@ -156,7 +156,9 @@ final class Bearing {
 
   /** What a record is known again by: its session, when something last happened, its turns. */
   private static String mark(Glance glance) {
-    return glance.name() + " " + glance.last() + " " + glance.rod().moves();
+    Instant last = glance.last();
+    String when = last == null ? "" : last.getEpochSecond() + "." + last.getNano();
+    return glance.name() + " " + when + " " + glance.rod().moves();
   }
 
   /** The mark of a record with these events. */

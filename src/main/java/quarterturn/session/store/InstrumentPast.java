@@ -33,16 +33,13 @@ public record InstrumentPast(
     Calibration came = Calibration.NONE;
     Calibration all = Calibration.NONE;
     for (IndexEntry entry : entries) {
-      Glance glance = entry.glance();
       all = all.plus(entry.came());
-      boolean own = glance != null && instrument.equals(glance.instrument());
-      came = own ? came.plus(entry.came()) : came;
     }
-    List<Glance> glances =
-        Listings.of(entries).sessions().stream()
-            .filter(glance -> instrument.equals(glance.instrument()))
-            .toList();
-    return new InstrumentPast(
-        neck, index.readings(instrument, entries, glances), glances, came, all);
+    List<IndexEntry> own = Listings.on(instrument, entries);
+    for (IndexEntry entry : own) {
+      came = came.plus(entry.came());
+    }
+    List<Glance> glances = Listings.of(own).sessions();
+    return new InstrumentPast(neck, index.readings(instrument, own, glances), glances, came, all);
   }
 }

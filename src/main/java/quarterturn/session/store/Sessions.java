@@ -8,7 +8,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Objects;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
@@ -392,13 +391,9 @@ public record Sessions(
     return Dues.of(store.sessions(), store.instrumentNames(), rules().limits().rechecks(), now);
   }
 
-  /** The unfinished sessions of an instrument, or all where it is null, the most pressing first. */
-  public List<Work> unfinished(@Nullable String instrument) throws IOException {
-    List<Glance> of =
-        store.sessions().stream()
-            .filter(one -> instrument == null || instrument.equals(one.instrument()))
-            .toList();
-    return Work.of(of, store.tickets(), clock.instant());
+  /** The unfinished sessions, the most pressing first. */
+  public List<Work> unfinished() throws IOException {
+    return Work.of(store.sessions(), store.tickets(), clock.instant());
   }
 
   /**
@@ -407,8 +402,10 @@ public record Sessions(
   public List<Work> unfinishedBeside(Beginning beginning) throws IOException {
     String instrument = beginning.wish().instrument();
     List<Glance> of =
-        Listings.of(beginning.opening().records().entries()).sessions().stream()
-            .filter(one -> one.unfinished() && Objects.equals(instrument, one.instrument()))
+        Listings.of(Listings.on(instrument, beginning.opening().records().entries()))
+            .sessions()
+            .stream()
+            .filter(Glance::unfinished)
             .toList();
     return of.isEmpty() ? List.of() : Work.of(of, store.tickets(), clock.instant());
   }
@@ -427,7 +424,7 @@ public record Sessions(
 
   /** The name of the only unfinished session, for {@code resume} without a name. */
   public String onlyUnfinished() throws IOException {
-    List<Work> open = unfinished(null);
+    List<Work> open = unfinished();
     if (open.isEmpty()) {
       throw new NotUnderstoodException(
           "there is no unfinished session; start one: " + program.typed("start relief"));
