@@ -21,12 +21,15 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import quarterturn.Draws;
 import quarterturn.jar.KilledSession.Moment;
 import quarterturn.jar.KilledSession.Place;
 import quarterturn.session.Event;
 
 /** The real process, killed at moments drawn by a seed. Necks are invented. */
+@Execution(ExecutionMode.CONCURRENT)
 class KillIT {
   /** Kills of each kind that may fall anywhere. */
   private static final int MORE = Math.min(3, Draws.of(1));

@@ -26,6 +26,7 @@ class MutatedFilesTest {
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx256m",
+                "-XX:+UseSerialGC",
                 "-XX:+ExitOnOutOfMemoryError",
                 "-cp",
                 System.getProperty(

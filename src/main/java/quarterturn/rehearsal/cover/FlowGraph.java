@@ -2,9 +2,11 @@ package quarterturn.rehearsal.cover;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,9 +30,12 @@ import quarterturn.session.Place;
 final class FlowGraph {
   private final Library library;
   private final List<Way> ways = new ArrayList<>();
+  private final Map<Place, Place> places = new HashMap<>();
   private final Map<Place, List<Way>> out = new HashMap<>();
   private final Map<Place, List<Edge>> from = new LinkedHashMap<>();
-  private final Map<Place, List<Edge>> to = new HashMap<>();
+  private final List<Edge> passable = new ArrayList<>();
+  private final Map<Place, List<Edge>> open = new IdentityHashMap<>();
+  private final Map<Place, List<Edge>> to = new IdentityHashMap<>();
   private final Map<Place, List<Place>> aside = new HashMap<>();
   private final Map<Way, String> closed;
 
@@ -51,6 +56,15 @@ final class FlowGraph {
       }
     }
     closed = new Closed(library, this).ways();
+    for (List<Edge> edges : from.values()) {
+      for (Edge edge : edges) {
+        if (edge.way() == null || !closed.containsKey(edge.way())) {
+          passable.add(edge);
+          open.computeIfAbsent(edge.from(), p -> new ArrayList<>()).add(edge);
+          to.computeIfAbsent(edge.to(), p -> new ArrayList<>()).add(edge);
+        }
+      }
+    }
   }
 
   /**
@@ -137,9 +151,14 @@ final class FlowGraph {
     }
   }
 
-  private void add(Edge edge) {
+  private void add(Edge laid) {
+    Edge edge = laid.between(one(laid.from()), one(laid.to()));
     from.computeIfAbsent(edge.from(), p -> new ArrayList<>()).add(edge);
-    to.computeIfAbsent(edge.to(), p -> new ArrayList<>()).add(edge);
+  }
+
+  /** The same place as the edges have it, of which there is one object. */
+  Place one(Place place) {
+    return places.computeIfAbsent(place, p -> p);
   }
 
   /** Every place that can be reached from a place by ways that are not shut, or by breaks. */
@@ -168,15 +187,24 @@ final class FlowGraph {
     return from.getOrDefault(place, List.of());
   }
 
-  /** Every place from which open edges lead to an edge of some kind. */
+  /** The edges that begin at one of the graph's own places, but for closed ones. */
+  List<Edge> open(Place place) {
+    return open.getOrDefault(place, List.of());
+  }
+
+  /** Every one of the graph's own places from which open edges lead to an edge of some kind. */
   Set<Place> towards(Predicate<Edge> kind) {
-    Set<Place> seen = new HashSet<>();
-    Deque<Edge> open = new ArrayDeque<>();
-    from.values().forEach(pieces -> pieces.stream().filter(kind).forEach(open::add));
-    while (!open.isEmpty()) {
-      Edge edge = open.pop();
-      if (closed(edge) == null && seen.add(edge.from())) {
-        to.getOrDefault(edge.from(), List.of()).forEach(open::push);
+    Set<Place> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    Deque<Edge> last = new ArrayDeque<>();
+    for (Edge edge : passable) {
+      if (kind.test(edge)) {
+        last.add(edge);
+      }
+    }
+    while (!last.isEmpty()) {
+      Place place = last.pop().from();
+      if (seen.add(place)) {
+        to.getOrDefault(place, List.of()).forEach(last::push);
       }
     }
     return seen;
@@ -205,11 +233,6 @@ final class FlowGraph {
   /** Why no session can take a way, or null where one may. */
   @Nullable String closed(Way way) {
     return closed.get(way);
-  }
-
-  /** Why no session can go down an edge, or null where one may. */
-  @Nullable String closed(Edge edge) {
-    return edge.way() == null ? null : closed.get(edge.way());
   }
 
   /** Whether a wanted way can be taken from a place before the next prompt. */

@@ -106,7 +106,7 @@ final class PathState {
 
   /** The worst unmet condition of an edge that depends on the past, or null. */
   @Nullable Lack lack(Edge edge) {
-    if (edge.way() == null) {
+    if (!edge.asks()) {
       return null;
     }
     Lack worst = edge.when() == null ? null : lack(edge, edge.when(), true);
@@ -114,6 +114,29 @@ final class PathState {
       worst = worse(worst, lack(edge, before, false));
     }
     return worst;
+  }
+
+  /** Whether a condition is about what was chosen, turned or reached before. */
+  static boolean asks(Condition.Atom atom) {
+    return atom.match(
+        new Condition.Atom.Cases<>(
+            against -> false,
+            leans -> false,
+            near -> false,
+            below -> false,
+            atLeast -> false,
+            differs -> false,
+            repeats -> false,
+            creeps -> false,
+            chosen -> true,
+            is -> true,
+            turned -> false,
+            answered -> true,
+            strings -> false,
+            called -> false,
+            seems -> false,
+            reached -> true,
+            felt -> true));
   }
 
   private static @Nullable Lack worse(@Nullable Lack one, @Nullable Lack other) {

@@ -3,8 +3,6 @@ package quarterturn.rehearsal.cover;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedList;
 import java.util.List;
@@ -52,7 +50,8 @@ record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge
       FlowGraph graph,
       SplittableRandom random) {
     Route drawing = new Route(graph, wanted, random, new IdentityHashMap<>());
-    List<Edge> route = drawing.legs(from, past, edge -> goal.equals(edge.way()), DEEPEST);
+    Predicate<Edge> end = edge -> goal.equals(edge.way());
+    List<Edge> route = drawing.legs(from, past, end, drawing.leg(from, past, end), DEEPEST);
     return shut(route, past) ? List.of() : route;
   }
 
@@ -67,12 +66,18 @@ record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge
     return false;
   }
 
-  private List<Edge> legs(Place start, PathState before, Predicate<Edge> end, int deeper) {
+  /**
+   * The path to an edge of some kind, past what it needs.
+   *
+   * @param direct the shortest, whatever it needs
+   */
+  private List<Edge> legs(
+      Place start, PathState before, Predicate<Edge> end, List<Edge> direct, int deeper) {
     List<Edge> route = new ArrayList<>();
     PathState past = before.copy();
     Place from = start;
+    List<Edge> leg = direct;
     for (int i = 0; ; i++) {
-      List<Edge> leg = leg(from, past, end);
       boolean may = i < MOST_LEGS && deeper > 0;
       List<Edge> first = may ? first(from, past, leg, end, deeper) : List.of();
       if (leg.isEmpty() || first.isEmpty()) {
@@ -82,6 +87,7 @@ record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge
       route.addAll(first);
       first.forEach(past::pass);
       from = first.get(first.size() - 1).to();
+      leg = leg(from, past, end);
     }
   }
 
@@ -95,17 +101,16 @@ record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge
    */
   private List<Edge> leg(Place start, PathState past, Predicate<Edge> kind) {
     PriorityQueue<At> open = new PriorityQueue<>(Comparator.comparingDouble(At::length));
-    Set<Place> seen = new HashSet<>();
-    open.add(new At(start, null, null, 0));
+    Set<Place> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    open.add(new At(graph.one(start), null, null, 0));
     while (!open.isEmpty()) {
       At at = open.remove();
       if (at.by() != null && kind.test(at.by())) {
         return pieces(at);
       }
       if (seen.add(at.place())) {
-        for (Edge next : graph.from(at.place())) {
-          boolean useless = seen.contains(next.to()) && !kind.test(next);
-          if (!useless && graph.closed(next) == null) {
+        for (Edge next : graph.open(at.place())) {
+          if (!seen.contains(next.to()) || kind.test(next)) {
             open.add(new At(next.to(), next, at, at.length() + length(next, past)));
           }
         }
@@ -133,6 +138,9 @@ record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge
     return 1 + 2 * random.nextDouble() + untrodden + (edge.breaks() ? BREAK : 0);
   }
 
+  /** What mends a lack, and the shortest path to it. */
+  private record Need(Predicate<Edge> mends, List<Edge> direct) {}
+
   /**
    * The path to the nearest edge that mends a lack of a leg; empty where no lack can be mended.
    *
@@ -154,16 +162,16 @@ record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge
     }
     // What leads away from the end for good is of no use.
     Set<Place> towards = graph.towards(end);
-    lacks.replaceAll(lack -> lack.and(edge -> towards.contains(edge.to())));
-    if (lacks.size() > 1) {
-      // Of two that contradict each other the one nearer to the end counts.
-      Collections.reverse(lacks);
-      Map<Predicate<Edge>, Integer> far = new HashMap<>();
-      lacks.forEach(lack -> far.put(lack, leg(from, before, lack).size()));
-      lacks.sort(Comparator.comparing(far::get));
-    }
+    // Of two that contradict each other the one nearer to the end counts.
+    Collections.reverse(lacks);
+    List<Need> needs = new ArrayList<>();
     for (Predicate<Edge> lack : lacks) {
-      List<Edge> first = legs(from, before, lack, deeper - 1);
+      Predicate<Edge> mends = lack.and(edge -> towards.contains(edge.to()));
+      needs.add(new Need(mends, leg(from, before, mends)));
+    }
+    needs.sort(Comparator.comparing(need -> need.direct().size()));
+    for (Need need : needs) {
+      List<Edge> first = legs(from, before, need.mends(), need.direct(), deeper - 1);
       if (!first.isEmpty()) {
         return first;
       }
