@@ -1,8 +1,10 @@
 package quarterturn.screen.terminal;
 
 import java.io.ByteArrayOutputStream;
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.LinkedBlockingQueue;
 import org.jline.terminal.Attributes;
@@ -20,6 +22,7 @@ public final class FakeTerminal extends LineDisciplineTerminal {
   private final LinkedBlockingQueue<byte[]> typed = new LinkedBlockingQueue<>();
   private final ByteArrayOutputStream out;
   private final NonBlockingInputStream in = new TerminalInput(new Blocks());
+  private volatile boolean closedWindow;
   private final NonBlockingReader reader =
       NonBlocking.nonBlocking("fake", in, StandardCharsets.UTF_8);
 
@@ -70,6 +73,24 @@ public final class FakeTerminal extends LineDisciplineTerminal {
   public void resize(int[] size) {
     setSize(new Size(size[0], size[1]));
     raise(Signal.WINCH);
+  }
+
+  /** From now on nothing can be written to it. */
+  public void closeWindow() {
+    closedWindow = true;
+  }
+
+  @Override
+  public OutputStream output() {
+    return new FilterOutputStream(super.output()) {
+      @Override
+      public void write(int b) throws IOException {
+        if (closedWindow) {
+          throw new IOException("Input/output error");
+        }
+        super.out.write(b);
+      }
+    };
   }
 
   /** Everything that was sent to it so far. */
