@@ -56,20 +56,20 @@ import quarterturn.unit.NotUnderstoodException;
     },
     synopsisSubcommandLabel = "[COMMAND]")
 public final class Cli extends Placed {
-  private static final List<Class<?>> COMMANDS =
+  private static final List<String> COMMANDS =
       List.of(
-          StartCommand.class,
-          ResumeCommand.class,
-          DueCommand.class,
-          LogCommand.class,
-          InstrumentCommand.class,
-          ReckonCommand.class,
-          AdviseCommand.class,
-          RehearseCommand.class,
-          CheckCommand.class,
-          LessonCommand.class,
-          DataCommand.class,
-          SettingsCommand.class);
+          "start",
+          "resume",
+          "due",
+          "log",
+          "instrument",
+          "reckon",
+          "advise",
+          "rehearse",
+          "check",
+          "lesson",
+          "data",
+          "settings");
 
   /** Exit status for wrong usage and for files that can't be read. */
   static final int USAGE = 2;
@@ -125,22 +125,60 @@ public final class Cli extends Placed {
     System.err.println("quarterturn: " + what);
   }
 
-  /** The command line for words of which the first may name a command. */
+  /**
+   * The command line for some words. Making a command takes time, so that those are left out that
+   * none of the words names, where the words can be read without.
+   */
   static CommandLine line(Clock clock, UserFolders folders, String... args) {
     Making making = new Making(clock, folders);
+    List<String> words = List.of(args);
+    if (words.isEmpty()) {
+      return line(making, List.of());
+    }
+    if (COMMANDS.contains(words.get(0))) {
+      return line(making, words.subList(0, 1));
+    }
+    List<String> named = COMMANDS.stream().filter(words::contains).toList();
+    return line(making, read(line(making, named), args) ? named : COMMANDS);
+  }
+
+  private static CommandLine line(Making making, List<String> commands) {
     CommandLine line = new CommandLine(Cli.class, making);
     line.setCommandName(Program.here().call());
-    // Making a command takes time, so that where one is named first the others are left out.
-    List<Class<?>> named =
-        COMMANDS.stream().filter(type -> args.length > 0 && name(type).equals(args[0])).toList();
-    for (Class<?> type : named.isEmpty() ? COMMANDS : named) {
-      line.addSubcommand(new CommandLine(type, making));
+    for (String command : commands) {
+      line.addSubcommand(new CommandLine(type(command), making));
     }
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
     line.registerConverter(Long.class, typed -> whole(typed, 18));
     line.registerConverter(Path.class, Cli::path);
     return answering(line);
+  }
+
+  /** Whether words can be read, and ask for no help, which tells of every command. */
+  private static boolean read(CommandLine line, String... words) {
+    try {
+      return !line.parseArgs(commandFirst(line, words)).isUsageHelpRequested();
+    } catch (CommandLine.ParameterException e) {
+      return false;
+    }
+  }
+
+  private static Class<?> type(String command) {
+    return switch (command) {
+      case "start" -> StartCommand.class;
+      case "resume" -> ResumeCommand.class;
+      case "due" -> DueCommand.class;
+      case "log" -> LogCommand.class;
+      case "instrument" -> InstrumentCommand.class;
+      case "reckon" -> ReckonCommand.class;
+      case "advise" -> AdviseCommand.class;
+      case "rehearse" -> RehearseCommand.class;
+      case "check" -> CheckCommand.class;
+      case "lesson" -> LessonCommand.class;
+      case "data" -> DataCommand.class;
+      default -> SettingsCommand.class;
+    };
   }
 
   private static long whole(String typed, int digits) {
@@ -157,10 +195,6 @@ public final class Cli extends Placed {
     } catch (InvalidPathException e) {
       throw new CommandLine.TypeConversionException(Letters.of(e, Letters.ofNames()));
     }
-  }
-
-  private static String name(Class<?> command) {
-    return command.getAnnotation(Command.class).name();
   }
 
   /**
@@ -193,7 +227,11 @@ public final class Cli extends Placed {
 
   /** A command line that turns each error into one line and an exit status. */
   static CommandLine answering(CommandLine line) {
-    wholeSentences(line);
+    line.setHelpFactory(
+        (spec, colours) -> {
+          wholeSentences(spec.usageMessage());
+          return new CommandLine.Help(spec, colours);
+        });
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
     line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
     line.setExecutionStrategy(Cli::ran);
@@ -273,15 +311,13 @@ public final class Cli extends Placed {
   }
 
   /**
-   * Joins the lines of the help texts of a command and of all under it, so that a sentence is
-   * broken only where the page ends.
+   * Joins the lines of the help texts of a command, so that a sentence is broken only where the
+   * page ends.
    */
-  private static void wholeSentences(CommandLine line) {
-    UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+  private static void wholeSentences(UsageMessageSpec usage) {
     usage.description(joined(usage.description()));
     usage.footer(joined(usage.footer()));
     // An option's own lines can't be set anew, so they are sentences as they stand: a test asks.
-    line.getSubcommands().values().forEach(Cli::wholeSentences);
   }
 
   /** Lines of which each that goes on in the next is joined with it. */

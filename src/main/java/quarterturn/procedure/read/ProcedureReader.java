@@ -22,7 +22,6 @@ import quarterturn.procedure.read.yaml.MappingKeys;
 import quarterturn.procedure.read.yaml.Node;
 import quarterturn.procedure.read.yaml.Node.Scalar;
 import quarterturn.procedure.read.yaml.Scalars;
-import quarterturn.procedure.read.yaml.TreeReader;
 
 /** Reads a procedure from its file. */
 public final class ProcedureReader {
@@ -74,7 +73,7 @@ public final class ProcedureReader {
    * @throws UnreadableException also when the file is one that procedures only take from
    */
   static Node full(Faults faults, SharedFiles shared) throws UnreadableException {
-    Node file = TreeReader.read(faults);
+    Node file = faults.tree();
     String is = file instanceof Node.Mapping mapping ? SHARED.get(mapping.first()) : null;
     if (is != null) {
       faults.add(

@@ -33,7 +33,7 @@ public final class Shelf {
   /** Names of the files beside the procedures that hold no procedure. */
   private static final Set<String> RESERVED = Set.of("kinds", "results");
 
-  private static final String YAML = ".yaml";
+  static final String YAML = ".yaml";
 
   private final @Nullable Path own;
   private final Map<String, Kept> kept = new HashMap<>();
@@ -76,8 +76,19 @@ public final class Shelf {
     }
   }
 
-  /** A file as found: its name for faults, and what is in it. */
-  record Found(String name, byte[] bytes, boolean own) {}
+  /**
+   * A file as found.
+   *
+   * @param name for faults
+   * @param bytes what is in it
+   * @param own whether it is in the user's folder
+   * @param tree its tree as kept beside one that comes with the program, or null
+   */
+  record Found(String name, byte[] bytes, boolean own, byte @Nullable [] tree) {
+    Found(String name, byte[] bytes) {
+      this(name, bytes, true, null);
+    }
+  }
 
   /**
    * Reads a procedure, those it calls, and all they need.
@@ -201,7 +212,7 @@ public final class Shelf {
     try {
       Path path = Path.of(name);
       if (OwnFile.stands(path)) {
-        return new Found(name, bytes(Files.newInputStream(path)), true);
+        return new Found(name, bytes(Files.newInputStream(path)));
       }
     } catch (InvalidPathException e) {
       throw new FileNotFoundException(Quote.of(name) + " is no path of a file");
@@ -242,7 +253,10 @@ public final class Shelf {
     if (before != null && Arrays.equals(before.bytes(), found.bytes())) {
       return before.source();
     }
-    Source source = Source.of(found.name(), found.bytes());
+    Source source =
+        found.tree() == null
+            ? Source.of(found.name(), found.bytes())
+            : Source.of(found.name(), found.bytes(), found.tree());
     kept.put(found.name(), new Kept(found.bytes(), source));
     return source;
   }
@@ -279,10 +293,21 @@ public final class Shelf {
     String place = folder + "/" + file;
     if (own != null && OwnFile.stands(own, Path.of(place))) {
       Path path = own.resolve(place);
-      return new Found(path.toString(), bytes(Files.newInputStream(path)), true);
+      return new Found(path.toString(), bytes(Files.newInputStream(path)));
     }
+    byte[] bytes = shipped(place);
+    return bytes == null ? null : new Found(place, bytes, false, shipped(tree(place)));
+  }
+
+  /** Where the tree of a file that comes with the program stands. */
+  static String tree(String file) {
+    return file.substring(0, file.length() - YAML.length()) + ".tree";
+  }
+
+  /** The bytes of a file that comes with the program, or null. */
+  private static byte @Nullable [] shipped(String place) throws IOException {
     InputStream in = Shelf.class.getResourceAsStream("/" + place);
-    return in == null ? null : new Found(place, bytes(in), false);
+    return in == null ? null : bytes(in);
   }
 
   /** The bytes of a file, up to one more than the largest size that is read. */

@@ -19,7 +19,6 @@ import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Node;
 import quarterturn.procedure.read.yaml.Node.Mapping;
 import quarterturn.procedure.read.yaml.Scalars;
-import quarterturn.procedure.read.yaml.TreeReader;
 
 /**
  * What one procedure takes from other files of a shelf. What limits demand comes with the program;
@@ -123,7 +122,7 @@ final class ShelfFiles implements SharedFiles {
       }
       ownBlocks |= found.own() && folder.equals(BLOCKS);
       Faults own = new Faults(shelf.source(found));
-      Node tree = TreeReader.read(own);
+      Node tree = own.tree();
       faults.including(own);
       return tree instanceof Mapping mapping ? mapping : NONE;
     } catch (UnreadableException e) {

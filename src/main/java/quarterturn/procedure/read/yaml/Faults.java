@@ -39,6 +39,16 @@ public final class Faults {
     return source;
   }
 
+  /**
+   * The one document of the file.
+   *
+   * @throws UnreadableException when it is no YAML of one document
+   */
+  public Node tree() throws UnreadableException {
+    Node known = source.tree();
+    return known == null ? TreeReader.read(this) : known;
+  }
+
   /** Adds a file of which parts stand in this one, with what is wrong with it. */
   public void including(Faults other) {
     if (others.put(other.source.file(), other.source) == null) {

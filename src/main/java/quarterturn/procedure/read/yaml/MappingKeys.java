@@ -45,7 +45,7 @@ public final class MappingKeys {
 
   /** The keys of a whole file. */
   public static MappingKeys ofFile(Faults faults) throws UnreadableException {
-    return of(TreeReader.read(faults), "this file", faults);
+    return of(faults.tree(), "this file", faults);
   }
 
   /**

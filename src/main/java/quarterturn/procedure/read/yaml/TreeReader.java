@@ -34,11 +34,7 @@ public record TreeReader(Faults faults, YAMLParser parser) {
    *
    * @throws UnreadableException when reading cannot go on
    */
-  public static Node read(Faults faults) throws UnreadableException {
-    Node before = faults.source().tree();
-    if (before != null) {
-      return before;
-    }
+  static Node read(Faults faults) throws UnreadableException {
     try (YAMLParser parser = YAML.createParser(new StringReader(faults.source().text()))) {
       Node root = new TreeReader(faults, parser).document();
       if (faults.none()) {

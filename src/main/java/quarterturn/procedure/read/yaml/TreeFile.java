@@ -1,0 +1,148 @@
+package quarterturn.procedure.read.yaml;
+
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.CRC32;
+import org.jspecify.annotations.Nullable;
+import quarterturn.procedure.Mark;
+
+/**
+ * The tree of a YAML file as bytes that are read without a parser, for the files that come with the
+ * program: the sum of the YAML, every text once, then the pieces, each before those within it.
+ */
+public final class TreeFile {
+  private static final byte SCALAR = 0;
+  private static final byte SEQUENCE = 1;
+  private static final byte MAPPING = 2;
+
+  private final String file;
+  private final ByteBuffer in;
+  private final String[] texts;
+
+  private TreeFile(String file, ByteBuffer in) {
+    this.file = file;
+    this.in = in;
+    texts = new String[in.getInt()];
+    for (int i = 0; i < texts.length; i++) {
+      int length = in.getInt();
+      texts[i] = new String(in.array(), in.position(), length, StandardCharsets.UTF_8);
+      in.position(in.position() + length);
+    }
+  }
+
+  /**
+   * The tree of a file; null where these bytes are of another state of it.
+   *
+   * @param file its name, which stands in every mark
+   * @param yaml the file's bytes
+   * @param tree what {@link #of} made of it
+   */
+  static @Nullable Node read(String file, byte[] yaml, byte[] tree) {
+    ByteBuffer in = ByteBuffer.wrap(tree);
+    return in.getInt() == sum(yaml) ? new TreeFile(file, in).node() : null;
+  }
+
+  private Node node() {
+    byte kind = in.get();
+    Mark mark = mark();
+    if (kind == SCALAR) {
+      return new Node.Scalar(text(), text(), mark);
+    }
+    int count = in.getInt();
+    if (kind == SEQUENCE) {
+      List<Node> items = new ArrayList<>(count);
+      for (int i = 0; i < count; i++) {
+        items.add(node());
+      }
+      return new Node.Sequence(items, mark);
+    }
+    Map<String, Node.Entry> entries = new LinkedHashMap<>();
+    for (int i = 0; i < count; i++) {
+      entries.put(text(), new Node.Entry(mark(), node()));
+    }
+    return new Node.Mapping(entries, mark);
+  }
+
+  private Mark mark() {
+    return new Mark(file, in.getShort() & 0xFFFF, in.getShort() & 0xFFFF);
+  }
+
+  private String text() {
+    return texts[in.getInt()];
+  }
+
+  /**
+   * The bytes for a tree that was read without a fault.
+   *
+   * @param yaml the bytes that it was read from
+   */
+  public static byte[] of(Node tree, byte[] yaml) throws IOException {
+    Map<String, Integer> texts = new LinkedHashMap<>();
+    ByteArrayOutputStream pieces = new ByteArrayOutputStream();
+    write(tree, new DataOutputStream(pieces), texts);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    DataOutputStream out = new DataOutputStream(bytes);
+    out.writeInt(sum(yaml));
+    out.writeInt(texts.size());
+    for (String text : texts.keySet()) {
+      byte[] coded = text.getBytes(StandardCharsets.UTF_8);
+      out.writeInt(coded.length);
+      out.write(coded);
+    }
+    out.write(pieces.toByteArray());
+    return bytes.toByteArray();
+  }
+
+  private static void write(Node node, DataOutputStream out, Map<String, Integer> texts)
+      throws IOException {
+    if (node instanceof Node.Scalar scalar) {
+      begin(SCALAR, scalar.mark(), out);
+      text(scalar.text(), out, texts);
+      text(scalar.raw(), out, texts);
+    } else if (node instanceof Node.Sequence sequence) {
+      begin(SEQUENCE, sequence.mark(), out);
+      out.writeInt(sequence.items().size());
+      for (Node item : sequence.items()) {
+        write(item, out, texts);
+      }
+    } else if (node instanceof Node.Mapping mapping) {
+      begin(MAPPING, mapping.mark(), out);
+      out.writeInt(mapping.entries().size());
+      for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
+        text(entry.getKey(), out, texts);
+        mark(entry.getValue().key(), out);
+        write(entry.getValue().value(), out, texts);
+      }
+    } else {
+      throw new IllegalArgumentException("a tree with a fault is not kept: " + node.mark());
+    }
+  }
+
+  private static void begin(byte kind, Mark mark, DataOutputStream out) throws IOException {
+    out.writeByte(kind);
+    mark(mark, out);
+  }
+
+  private static void mark(Mark mark, DataOutputStream out) throws IOException {
+    out.writeShort(mark.line());
+    out.writeShort(mark.column());
+  }
+
+  private static void text(String text, DataOutputStream out, Map<String, Integer> texts)
+      throws IOException {
+    out.writeInt(texts.computeIfAbsent(text, t -> texts.size()));
+  }
+
+  private static int sum(byte[] bytes) {
+    CRC32 sum = new CRC32();
+    sum.update(bytes);
+    return (int) sum.getValue();
+  }
+}
