@@ -1,13 +1,13 @@
 package quarterturn;
 
 import java.time.Clock;
-import quarterturn.command.Cli;
+import quarterturn.command.Launch;
 
 /** The door. */
 public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    System.exit(Cli.run(Clock.systemDefaultZone(), args));
+    System.exit(Launch.run(Clock.systemDefaultZone(), args));
   }
 }

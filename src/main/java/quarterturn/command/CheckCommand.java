@@ -157,7 +157,7 @@ final class CheckCommand extends Placed {
       print(report.lines());
     }
     boolean fine = report.findings().isEmpty() && report.missing() == 0;
-    return report.readable() ? (fine ? 0 : FOUND) : Cli.USAGE;
+    return report.readable() ? (fine ? 0 : FOUND) : Launch.USAGE;
   }
 
   /** Checks again whenever a file changes, without end: Ctrl-C ends the program. */

@@ -1,10 +1,6 @@
 package quarterturn.command;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.PrintStream;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,8 +27,6 @@ import quarterturn.command.place.Where;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
-import quarterturn.session.RecordMismatchException;
-import quarterturn.session.store.Settings;
 import quarterturn.session.store.UserFolders;
 import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
@@ -71,9 +65,6 @@ public final class Cli extends Placed {
           "data",
           "settings");
 
-  /** Exit status for wrong usage and for files that can't be read. */
-  static final int USAGE = 2;
-
   @Mixin private final Looks looks = new Looks();
 
   @Option(
@@ -84,45 +75,10 @@ public final class Cli extends Placed {
 
   private Cli() {}
 
-  /** Runs one command line and returns the exit status. */
-  public static int run(Clock clock, String... args) {
-    OutputStream out = new FileOutputStream(FileDescriptor.out);
-    return run(clock, UserFolders.ofThisUser(), out, args);
-  }
-
-  /**
-   * As {@link #run(Clock, String...)}, for a user. What it prints is looked after here, for every
-   * command: where it can't be written, the command ends.
-   *
-   * @param folders where the user's data and settings are
-   * @param to standard output
-   */
-  static int run(Clock clock, UserFolders folders, OutputStream to, String... args) {
-    Output out = new Output(to);
-    PrintStream before = System.out;
-    System.setOut(out.stream());
-    try {
-      return out.status(executed(clock, folders, args), Cli::complain);
-    } finally {
-      System.setOut(before);
-    }
-  }
-
-  private static int executed(Clock clock, UserFolders folders, String... args) {
-    List<String> words = new ArrayList<>(List.of(args));
-    // Where this can't be read, a path that begins here leads elsewhere.
-    words.add(System.getProperty("user.dir", ""));
-    @Nullable String unread = Letters.unread(words, Letters.ofNames());
-    if (unread != null) {
-      complain(unread);
-      return USAGE;
-    }
+  /** Runs a command line and returns its exit status. */
+  static int executed(Clock clock, UserFolders folders, String... args) {
     CommandLine line = line(clock, folders, args);
     return line.execute(commandFirst(line, args));
-  }
-
-  private static void complain(String what) {
-    System.err.println("quarterturn: " + what);
   }
 
   /**
@@ -132,10 +88,7 @@ public final class Cli extends Placed {
   static CommandLine line(Clock clock, UserFolders folders, String... args) {
     Making making = new Making(clock, folders);
     List<String> words = List.of(args);
-    if (words.isEmpty()) {
-      return line(making, List.of());
-    }
-    if (COMMANDS.contains(words.get(0))) {
+    if (!words.isEmpty() && COMMANDS.contains(words.get(0))) {
       return line(making, words.subList(0, 1));
     }
     List<String> named = COMMANDS.stream().filter(words::contains).toList();
@@ -233,7 +186,8 @@ public final class Cli extends Placed {
           return new CommandLine.Help(spec, colours);
         });
     line.setParameterExceptionHandler((e, typed) -> mistyped(e));
-    line.setExecutionExceptionHandler((e, commands, parsed) -> failed(e, commands));
+    line.setExecutionExceptionHandler(
+        (e, commands, parsed) -> Launch.failed(e, Where.of(commands), commands.getErr()));
     line.setExecutionStrategy(Cli::ran);
     return line;
   }
@@ -243,7 +197,7 @@ public final class Cli extends Placed {
     try {
       return new CommandLine.RunLast().execute(parsed);
     } catch (Output.LostException e) {
-      return USAGE;
+      return Launch.USAGE;
     }
   }
 
@@ -252,36 +206,12 @@ public final class Cli extends Placed {
     CommandLine commands = e.getCommandLine();
     String help = commands.getCommandSpec().qualifiedName() + " --help";
     commands.getErr().println("quarterturn: " + Complaint.of(e) + " (see: " + help + ")");
-    return USAGE;
-  }
-
-  private static int failed(Exception e, CommandLine commands) {
-    boolean forTheUser =
-        e instanceof IOException
-            || e instanceof UnreadableException
-            || e instanceof NotUnderstoodException
-            || e instanceof InvalidPathException
-            || e instanceof RecordMismatchException;
-    if (forTheUser) {
-      commands.getErr().println("quarterturn: " + Complaint.of(e, Where.of(commands)));
-    } else if (!(e instanceof Output.LostException)) {
-      // Left to itself it would end with 1, which tells of an instrument handed over.
-      commands
-          .getErr()
-          .println("quarterturn: stopped by a fault of its own; what was answered is kept");
-      e.printStackTrace(commands.getErr());
-    }
-    return USAGE;
+    return Launch.USAGE;
   }
 
   @Override
   public Integer call() throws IOException, UnreadableException, InterruptedException {
-    return new Home(
-            sessions(),
-            looks,
-            role == null ? where.role() : role,
-            where.said(Settings.Key.values()))
-        .open();
+    return Launch.home(where, clock, looks, role);
   }
 
   /** Gives each command its clock and the user's folders, since nothing here is global. */

@@ -89,7 +89,7 @@ final class LogCommand extends Timed implements Runnable {
     }
     Labels labels = labels(where, contents);
     print(SessionLog.lines(session, contents.events(), labels, new Dates(clock.getZone())));
-    return contents.header() == null ? Cli.USAGE : 0;
+    return contents.header() == null ? Launch.USAGE : 0;
   }
 
   @Command(

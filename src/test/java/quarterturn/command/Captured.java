@@ -44,7 +44,7 @@ public record Captured(int status, String out, String err) {
     System.setIn(in);
     System.setErr(new PrintStream(err, true, StandardCharsets.UTF_8));
     try {
-      int status = Cli.run(clock, folders, to, args);
+      int status = Launch.run(clock, folders, to, args);
       return new Captured(
           status,
           to instanceof ByteArrayOutputStream out ? out.toString(StandardCharsets.UTF_8) : "",

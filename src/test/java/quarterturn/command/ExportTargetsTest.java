@@ -75,7 +75,7 @@ class ExportTargetsTest {
   }
 
   private static void refused(Captured ran, String option, String says) {
-    assertWithMessage(ran.err()).that(ran.status()).isEqualTo(Cli.USAGE);
+    assertWithMessage(ran.err()).that(ran.status()).isEqualTo(Launch.USAGE);
     assertThat(ran.err()).startsWith("quarterturn: " + option + ": ");
     assertThat(ran.err()).contains(says);
     assertThat(ran.err().lines().toList()).hasSize(1);

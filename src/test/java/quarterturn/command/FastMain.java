@@ -25,7 +25,7 @@ public final class FastMain {
     Clock real = Clock.systemDefaultZone();
     Duration ahead = ahead(String.join(" ", args).replaceAll("(?s).*--data[ =](\\S+).*|.*", "$1"));
     Clock fast = new Fast(Clock.offset(real, ahead), Instant.now().plus(ahead), factor);
-    System.exit(Cli.run(fast, Arrays.copyOfRange(args, 1, args.length)));
+    System.exit(Launch.run(fast, Arrays.copyOfRange(args, 1, args.length)));
   }
 
   /** How far the clock of the last run in a data folder got ahead, so that none goes back. */

@@ -101,7 +101,7 @@ class LostOutputTest {
       Captured ran = run(shop, full ? new Lost(0, FULL) : new Lost(10, CLOSED), typed);
       assertWithMessage(typed + ran.err())
           .that(ran.status())
-          .isEqualTo(full ? Cli.USAGE : Output.NOBODY_READS);
+          .isEqualTo(full ? Launch.USAGE : Output.NOBODY_READS);
       assertWithMessage(typed)
           .that(ran.err())
           .isEqualTo(

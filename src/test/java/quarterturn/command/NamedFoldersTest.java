@@ -37,7 +37,7 @@ class NamedFoldersTest {
   }
 
   private static void refused(Captured ran, String says) {
-    assertWithMessage(ran.err()).that(ran.status()).isEqualTo(Cli.USAGE);
+    assertWithMessage(ran.err()).that(ran.status()).isEqualTo(Launch.USAGE);
     assertThat(ran.err()).isEqualTo("quarterturn: " + says + "\n");
     assertThat(ran.out()).isEmpty();
   }
@@ -100,7 +100,7 @@ class NamedFoldersTest {
   void aPathThatCanBeNoneIsSaidInOneLine() {
     for (String option : List.of("--data", "--own")) {
       Captured ran = run("log", "list", option, "a\0b");
-      assertThat(ran.status()).isEqualTo(Cli.USAGE);
+      assertThat(ran.status()).isEqualTo(Launch.USAGE);
       assertThat(ran.err()).contains("\"a\ufffdb\" can be no path; write another");
       assertThat(ran.err().lines().toList()).hasSize(1);
     }
@@ -120,7 +120,7 @@ class NamedFoldersTest {
   void wherePlacesCantBeWrittenTheOptionIsNamed() {
     for (String typed : List.of("instrument add b --kind bass-34", "start relief --lines")) {
       Captured ran = run(Captured.at(Path.of("/proc/self/fdinfo"), typed.split(" ")));
-      assertThat(ran.status()).isEqualTo(Cli.USAGE);
+      assertThat(ran.status()).isEqualTo(Launch.USAGE);
       assertThat(ran.err()).contains("/proc/self/fdinfo/");
       assertThat(ran.err()).endsWith("; choose another folder with --data\n");
       assertThat(ran.err().lines().toList()).hasSize(1);
@@ -141,7 +141,7 @@ class NamedFoldersTest {
     InventedLesson.write(lesson);
     Files.createDirectory(lesson.resolve(".new.jsonl.lock"));
     Captured ran = run("lesson", "join", lesson.toString(), "--bench", "new", "--as", "Bo");
-    assertThat(ran.status()).isEqualTo(Cli.USAGE);
+    assertThat(ran.status()).isEqualTo(Launch.USAGE);
     assertThat(ran.err()).startsWith("quarterturn: FOLDER: " + lesson + "/.new.jsonl.lock: ");
     assertThat(ran.err()).endsWith("; name another folder\n");
   }

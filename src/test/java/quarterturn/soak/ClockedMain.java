@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Arrays;
-import quarterturn.command.Cli;
+import quarterturn.command.Launch;
 
 /** The program on a clock that begins when it is told and runs faster, so that days pass by. */
 public final class ClockedMain {
@@ -18,7 +18,7 @@ public final class ClockedMain {
   public static void main(String[] args) {
     Clock clock =
         new Running(Instant.parse(args[0]), Instant.now(), Long.parseLong(args[1]), ZoneOffset.UTC);
-    System.exit(Cli.run(clock, Arrays.copyOfRange(args, 2, args.length)));
+    System.exit(Launch.run(clock, Arrays.copyOfRange(args, 2, args.length)));
   }
 
   private static final class Running extends Clock {

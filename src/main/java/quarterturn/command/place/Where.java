@@ -56,7 +56,7 @@ public final class Where {
   private @Nullable String by;
 
   @Spec(Spec.Target.MIXEE)
-  private CommandSpec spec = CommandSpec.create();
+  private @Nullable CommandSpec spec;
 
   private UserFolders folders = UserFolders.ofThisUser();
 
@@ -141,7 +141,8 @@ public final class Where {
     boolean there = Place.isThere("--data", data, "name another folder");
     if (!there && !saidNew) {
       saidNew = true;
-      spec.commandLine()
+      Objects.requireNonNull(spec, "an option was typed with a command")
+          .commandLine()
           .getErr()
           .println("quarterturn: " + Printable.of(data + " is new: nothing is kept there yet"));
     }
@@ -197,7 +198,8 @@ public final class Where {
 
   /** The folder of a lesson that the command was given, or null. */
   public @Nullable Path lesson() {
-    for (PositionalParamSpec given : spec.positionalParameters()) {
+    List<PositionalParamSpec> all = spec == null ? List.of() : spec.positionalParameters();
+    for (PositionalParamSpec given : all) {
       if (given.paramLabel().equals("FOLDER") && given.getValue() instanceof Path folder) {
         return folder;
       }

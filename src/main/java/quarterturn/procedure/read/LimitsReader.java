@@ -56,62 +56,71 @@ record LimitsReader(
   }
 
   private Limits limits(@Nullable List<String> hazards) throws UnreadableException {
+    // Named, since each place where one is written anew would take time at every start.
+    Function<@Nullable Node, @Nullable Turn> turn = this::turn;
+    Function<@Nullable Node, @Nullable Duration> time = this::time;
+    Function<@Nullable Node, @Nullable Integer> moves = this::moves;
+    Function<@Nullable Node, @Nullable Integer> minutes = this::minutes;
+    Function<@Nullable Node, @Nullable Double> mm = this::mm;
+    Function<@Nullable Node, @Nullable Double> points = this::points;
+    Function<@Nullable Node, Collection<Fact>> facts = this::facts;
+    Function<@Nullable Node, Collection<String>> outcomes = this::outcomes;
     Turn perReading = smaller("per-reading", one -> limit(one, Turn.QUARTER), Turn.QUARTER);
-    Turn first = smaller("first-move", this::turn, Turn.NONE);
+    Turn first = smaller("first-move", turn, Turn.NONE);
     if (first.compareTo(perReading) > 0 && stands("first-move")) {
       limit(fields.optional("first-move"), perReading);
     }
-    Turn beginnerDay = smaller("beginner-day", this::turn, Turn.NONE);
-    Duration day = larger("day", this::time, Duration.ZERO);
+    Turn beginnerDay = smaller("beginner-day", turn, Turn.NONE);
+    Duration day = larger("day", time, Duration.ZERO);
     Duration rest = larger("rest", this::hours, Duration.ZERO);
     Limits limits =
         new Limits(
             perReading,
             first.compareTo(perReading) > 0 ? perReading : first,
-            smaller("free-first", this::turn, Turn.NONE),
+            smaller("free-first", turn, Turn.NONE),
             beginnerDay,
             (int) rest.toHours(),
-            smaller("from-as-found", this::turn, Turn.NONE),
-            smaller("moves-without-answer", this::moves, 1),
-            smaller("moves-in-slack", this::moves, 1),
-            smaller("moves-while-touching", this::moves, 1),
-            smaller("wrong-way-moves", this::moves, 1),
-            smaller("stiff-turns", this::moves, 1),
-            larger("settle", this::minutes, 0),
-            smaller("retune-after", this::minutes, 0),
-            smaller("reading-holds", this::minutes, 0),
+            smaller("from-as-found", turn, Turn.NONE),
+            smaller("moves-without-answer", moves, 1),
+            smaller("moves-in-slack", moves, 1),
+            smaller("moves-while-touching", moves, 1),
+            smaller("wrong-way-moves", moves, 1),
+            smaller("stiff-turns", moves, 1),
+            larger("settle", minutes, 0),
+            smaller("retune-after", minutes, 0),
+            smaller("reading-holds", minutes, 0),
             more("stop-feels", node -> values.words(node, "a feel", Feel.values())),
-            more("finding-needed", this::outcomes),
-            more("kept-slack", this::outcomes),
-            more("turn-needs", this::facts),
-            more("tighten-needs", this::facts),
-            more("apart-needs", this::facts),
+            more("finding-needed", outcomes),
+            more("kept-slack", outcomes),
+            more("turn-needs", facts),
+            more("tighten-needs", facts),
+            more("apart-needs", facts),
             List.copyOf(more("turn-hazards", node -> hazards(node, hazards))),
             // A rest that outlasts the day would end with it.
             day.compareTo(rest) < 0 ? rest : day,
-            smaller("most-reported", this::turn, Turn.NONE),
-            smaller("put-off", this::moves, 1),
-            smaller("pause", this::time, Duration.ZERO),
-            larger("known-for", this::time, Duration.ZERO),
+            smaller("most-reported", turn, Turn.NONE),
+            smaller("put-off", moves, 1),
+            smaller("pause", time, Duration.ZERO),
+            larger("known-for", time, Duration.ZERO),
             new Limits.Clocks(
-                smaller("clock-behind", this::time, Duration.ZERO),
-                smaller("clock-gap", this::time, Duration.ZERO)),
-            smaller("jump", this::mm, 0.0),
-            larger("creep-share", this::points, 0.0) / 100,
+                smaller("clock-behind", time, Duration.ZERO),
+                smaller("clock-gap", time, Duration.ZERO)),
+            smaller("jump", mm, 0.0),
+            larger("creep-share", points, 0.0) / 100,
             new Limits.Answers(
-                larger("seen", this::mm, 0.0),
-                smaller("wrong-way", this::mm, 0.0),
-                smaller("far-off", this::mm, 0.0),
-                smaller("answer-expected", this::turn, Turn.NONE)),
+                larger("seen", mm, 0.0),
+                smaller("wrong-way", mm, 0.0),
+                smaller("far-off", mm, 0.0),
+                smaller("answer-expected", turn, Turn.NONE)),
             new Limits.Climate(
-                smaller("climate-after", this::time, Duration.ZERO),
-                smaller("climate-points", this::points, 0.0)),
+                smaller("climate-after", time, Duration.ZERO),
+                smaller("climate-points", points, 0.0)),
             new Limits.Rechecks(
                 recheck("day-on"),
                 recheck("week-on"),
                 recheck("season-on"),
-                smaller("answered-at", this::moves, 1),
-                larger("ahead", this::time, Duration.ZERO)));
+                smaller("answered-at", moves, 1),
+                larger("ahead", time, Duration.ZERO)));
     fields.endFile();
     workable(limits);
     return limits;

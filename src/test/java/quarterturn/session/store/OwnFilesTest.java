@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import quarterturn.command.Cli;
+import quarterturn.command.Launch;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.kind.Style;
@@ -22,7 +22,7 @@ class OwnFilesTest {
 
   @Test
   void aFolderThatIsNotThereIsSaid() {
-    int status = Cli.run(Clock.systemUTC(), "start", "relief", "--own", folder + "/none");
+    int status = Launch.run(Clock.systemUTC(), "start", "relief", "--own", folder + "/none");
     assertThat(status).isEqualTo(2);
   }
 
