@@ -24,7 +24,13 @@ public final class Starts {
   private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
   private static final Pattern LOADED = Pattern.compile("\\[(\\d+\\.\\d+)s].* (\\S+) source: (.*)");
 
-  private Starts() {}
+  /** The folders of a user who is new. */
+  private final Map<String, String> user;
+
+  private Starts(Path folder) {
+    String kept = folder.toString();
+    user = Map.of("HOME", kept, "XDG_DATA_HOME", kept, "XDG_CONFIG_HOME", kept);
+  }
 
   /**
    * One way to start.
@@ -34,10 +40,9 @@ public final class Starts {
    */
   private record Way(String name, List<String> command, String shows, double times) {}
 
-  private static List<Way> ways(Path jar, Path launcher, Path data) {
+  private static List<Way> ways(Path jar, Path launcher) {
     List<String> java = List.of(JAVA.toString(), "-jar", jar.toString());
     List<String> launched = List.of(launcher.toString());
-    String kept = data.toString();
     return List.of(
         new Way(
             "a bare Java",
@@ -48,8 +53,8 @@ public final class Starts {
                 Word.class.getName()),
             Word.WORD,
             1),
-        way("home, by java -jar", java, "Begin", 7, "--data", kept),
-        way("home, by the launcher", launched, "Begin", 4.5, "--data", kept),
+        way("home, by java -jar", java, "Begin", 7),
+        way("home, by the launcher", launched, "Begin", 4.5),
         way(
             "start relief --lines",
             launched,
@@ -59,10 +64,8 @@ public final class Starts {
             "relief",
             "--kind",
             "bass-34",
-            "--lines",
-            "--data",
-            kept),
-        way("due", launched, "resume", 6, "due", "--data", kept),
+            "--lines"),
+        way("due", launched, "resume", 6, "due"),
         way("reckon", launched, "turn", 6, "reckon", "turn", "1/8"));
   }
 
@@ -74,9 +77,12 @@ public final class Starts {
   }
 
   public static void main(String[] args) throws Exception {
+    new Starts(Files.createTempDirectory("starts")).measure(args);
+  }
+
+  private void measure(String... args) throws IOException, InterruptedException {
     int runs = Integer.parseInt(args.length > 2 ? args[2] : RUNS);
-    Path data = Files.createTempDirectory("starts");
-    List<Way> ways = ways(Path.of(args[0]), Path.of(args[1]), data);
+    List<Way> ways = ways(Path.of(args[0]), Path.of(args[1]));
     Map<Way, double[]> ms = new LinkedHashMap<>();
     double[] mb = new double[ways.size()];
     ways.forEach(way -> ms.put(way, new double[runs]));
@@ -112,9 +118,9 @@ public final class Starts {
   }
 
   /** The milliseconds until it shows something, and the most megabytes it had in use by then. */
-  private static double[] took(Way way) throws IOException, InterruptedException {
+  private double[] took(Way way) throws IOException, InterruptedException {
     long from = System.nanoTime();
-    try (Pty pty = Pty.start(80, 24, Map.of(), way.command())) {
+    try (Pty pty = Pty.start(80, 24, user, way.command())) {
       pty.await(way.shows(), 0);
       double ms = (System.nanoTime() - from) / 1e6;
       double mb =
@@ -138,7 +144,7 @@ public final class Starts {
   }
 
   /** What a start loads, counted by where it comes from, and when the first of each came. */
-  private static void loaded(Way way) throws IOException, InterruptedException {
+  private void loaded(Way way) throws IOException, InterruptedException {
     Path log = Files.createTempFile("starts", ".log");
     List<String> command = new ArrayList<>(way.command());
     command.add(1, "-Xlog:class+load:file=" + log);
