@@ -28,6 +28,9 @@ public final class SessionIndex {
   /** How many changed files are read anew each time rather than that the index is written. */
   static final int FEW = 8;
 
+  /** The most entries of an index that is written at every change. */
+  private static final int SMALL = 500;
+
   private final Path folder;
   private @Nullable List<IndexEntry> known;
 
@@ -66,7 +69,7 @@ public final class SessionIndex {
       now.sort(Comparator.comparing(IndexEntry::file));
     }
     known = List.copyOf(now);
-    if (changes > FEW) {
+    if (changes > FEW || (changes > 0 && known.size() <= SMALL)) {
       derived(FILE).write(IndexText.of(known));
     }
     return known;
