@@ -10,6 +10,7 @@ import quarterturn.command.face.Faces;
 import quarterturn.command.face.Looks;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.Outline;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.read.Shelf;
@@ -105,7 +106,7 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
 
   /** The home view's dialogue, for which the user's own procedures are read once. */
   private HomeDialogue dialogue() throws IOException, UnreadableException {
-    Library rules = sessions.rules();
+    Outline rules = sessions.outline();
     OnRecord past = new OnRecord(sessions, rules);
     return new HomeDialogue(
         greeting(),
@@ -150,7 +151,7 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
   }
 
   /** What the home view shows of a user's folder, and what it discards there. */
-  private record OnRecord(Sessions sessions, Library rules) implements HomeDialogue.Past {
+  private record OnRecord(Sessions sessions, Outline rules) implements HomeDialogue.Past {
     private Dates dates() {
       return new Dates(sessions.clock().getZone());
     }
@@ -181,8 +182,9 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
     }
 
     @Override
-    public List<String> history(String instrument) throws IOException {
-      return InstrumentHistory.told(sessions, rules, instrument, notice -> {}).lines(dates());
+    public List<String> history(String instrument) throws IOException, UnreadableException {
+      Library all = sessions.rules();
+      return InstrumentHistory.told(sessions, all, instrument, notice -> {}).lines(dates());
     }
 
     @Override

@@ -18,6 +18,7 @@ import quarterturn.procedure.Fault;
 import quarterturn.procedure.Hazard;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
+import quarterturn.procedure.Outline;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Slip;
@@ -99,6 +100,16 @@ final class Loading {
     }
     Library library = new Library(read, kinds, hazards, limits, results);
     return new Loaded(library, sources, own, ownRules ? shipped : Set.of());
+  }
+
+  /** The limits and results that come with the program. */
+  Outline outline() throws UnreadableException, IOException {
+    Limits limits = limits(shelf.needed("safety", "limits"), null);
+    Results results = results(shelf.needed("procedures", "results"), limits);
+    if (limits == null || results == null) {
+      throw new UnreadableException(faults());
+    }
+    return new Outline(limits, results);
   }
 
   /**

@@ -17,6 +17,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Outline;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.form.FullText;
@@ -105,6 +106,15 @@ public final class Shelf {
   /** The kinds, results, hazards and limits, without any procedure. */
   public Library rules() throws UnreadableException, IOException {
     return new Loading(this).load(null, null).library();
+  }
+
+  /** The limits and results; where there are files of the user's own, all of them are read. */
+  public Outline outline() throws UnreadableException, IOException {
+    if (own == null) {
+      return new Loading(this).outline();
+    }
+    Library rules = rules();
+    return new Outline(rules.limits(), rules.results());
   }
 
   /** The rules that come with the program. */

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Guide;
 import quarterturn.procedure.Results;
+import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Dialogue;
 import quarterturn.session.Question;
@@ -57,7 +58,7 @@ public final class HomeDialogue implements Dialogue {
     }
 
     /** What was read and turned on an instrument. */
-    List<String> history(String instrument) throws IOException;
+    List<String> history(String instrument) throws IOException, UnreadableException;
 
     /** The state that an unfinished session left its instrument in. */
     String standing(String session) throws IOException;
@@ -260,7 +261,7 @@ public final class HomeDialogue implements Dialogue {
         return HomePages.entries(shown);
       }
       return further instanceof Further.Records ? pages.records() : pages.discards();
-    } catch (IOException e) {
+    } catch (IOException | UnreadableException e) {
       throw new RefusedException(String.valueOf(e.getMessage()));
     }
   }

@@ -12,6 +12,7 @@ import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import quarterturn.craft.rod.BeliefAdvisor;
 import quarterturn.procedure.Library;
+import quarterturn.procedure.Outline;
 import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Results;
 import quarterturn.procedure.Step;
@@ -103,9 +104,14 @@ public record Sessions(
     return new Shelf(own).rules();
   }
 
+  /** The limits and results. */
+  public Outline outline() throws IOException, UnreadableException {
+    return new Shelf(own).outline();
+  }
+
   /** {@code procedure}, or the usual procedure's id for null. */
   public String named(@Nullable String procedure) throws IOException, UnreadableException {
-    return procedure != null ? procedure : rules().results().usual();
+    return procedure != null ? procedure : outline().results().usual();
   }
 
   /** The library with a procedure, which is refused if checking it finds a fault. */
@@ -388,7 +394,7 @@ public record Sessions(
 
   /** What is due or will be, the soonest first, without reading any procedure. */
   public List<Due> dues(Instant now) throws IOException, UnreadableException {
-    return Dues.of(store.sessions(), store.instrumentNames(), rules().limits().rechecks(), now);
+    return Dues.of(store.sessions(), store.instrumentNames(), outline().limits().rechecks(), now);
   }
 
   /** The unfinished sessions, the most pressing first. */
@@ -418,7 +424,7 @@ public record Sessions(
       return new Engine(library(procedure), new BeliefAdvisor())
           .place(session, store.read(session).events());
     } catch (IOException | UnreadableException | RecordMismatchException changed) {
-      return rules().results().title(procedure);
+      return outline().results().title(procedure);
     }
   }
 
