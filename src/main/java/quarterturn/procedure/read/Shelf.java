@@ -25,6 +25,7 @@ import quarterturn.procedure.read.form.SharedFiles;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.procedure.read.yaml.Source;
+import quarterturn.procedure.read.yaml.TreeFile;
 
 /**
  * Where procedures, kinds, hazards and limits are found: first in a folder of the user's own, then
@@ -34,7 +35,7 @@ public final class Shelf {
   /** Names of the files beside the procedures that hold no procedure. */
   private static final Set<String> RESERVED = Set.of("kinds", "results");
 
-  static final String YAML = ".yaml";
+  private static final String YAML = ".yaml";
 
   private final @Nullable Path own;
   private final Map<String, Kept> kept = new HashMap<>();
@@ -306,12 +307,7 @@ public final class Shelf {
       return new Found(path.toString(), bytes(Files.newInputStream(path)));
     }
     byte[] bytes = shipped(place);
-    return bytes == null ? null : new Found(place, bytes, false, shipped(tree(place)));
-  }
-
-  /** Where the tree of a file that comes with the program stands. */
-  static String tree(String file) {
-    return file.substring(0, file.length() - YAML.length()) + ".tree";
+    return bytes == null ? null : new Found(place, bytes, false, shipped(TreeFile.name(place)));
   }
 
   /** The bytes of a file that comes with the program, or null. */

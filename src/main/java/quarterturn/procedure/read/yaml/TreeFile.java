@@ -18,6 +18,8 @@ import quarterturn.procedure.Mark;
  * program: the sum of the YAML, every text once, then the pieces, each before those within it.
  */
 public final class TreeFile {
+  static final String YAML = ".yaml";
+
   private static final byte SCALAR = 0;
   private static final byte SEQUENCE = 1;
   private static final byte MAPPING = 2;
@@ -35,6 +37,11 @@ public final class TreeFile {
       texts[i] = new String(in.array(), in.position(), length, StandardCharsets.UTF_8);
       in.position(in.position() + length);
     }
+  }
+
+  /** The name of the tree beside a file of YAML. */
+  public static String name(String yaml) {
+    return yaml.substring(0, yaml.length() - YAML.length()) + ".tree";
   }
 
   /**

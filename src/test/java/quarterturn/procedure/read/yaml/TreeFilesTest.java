@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
@@ -9,8 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import quarterturn.procedure.read.yaml.Faults;
-import quarterturn.procedure.read.yaml.Source;
 
 /** What is read in place of the YAML is what a parser reads there. */
 class TreeFilesTest {
@@ -22,7 +20,7 @@ class TreeFilesTest {
   }
 
   private static byte[] kept(Path file) throws Exception {
-    String place = "/" + Shelf.tree(file.toString().replace('\\', '/'));
+    String place = "/" + TreeFile.name(file.toString().replace('\\', '/'));
     try (var in = TreeFilesTest.class.getResourceAsStream(place)) {
       assertWithMessage(place).that(in).isNotNull();
       return in.readAllBytes();

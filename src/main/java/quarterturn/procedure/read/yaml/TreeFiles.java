@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.yaml;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,9 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import quarterturn.procedure.UnreadableException;
-import quarterturn.procedure.read.yaml.Faults;
-import quarterturn.procedure.read.yaml.Source;
-import quarterturn.procedure.read.yaml.TreeFile;
 
 /**
  * Puts a tree beside every YAML file in some folders, when the program is built: it starts sooner
@@ -24,14 +21,14 @@ public final class TreeFiles {
         Faults faults = new Faults(Source.of(file.toString(), yaml));
         byte[] tree = TreeFile.of(faults.tree(), yaml);
         faults.check();
-        Files.write(file.resolveSibling(Shelf.tree(String.valueOf(file.getFileName()))), tree);
+        Files.write(file.resolveSibling(TreeFile.name(String.valueOf(file.getFileName()))), tree);
       }
     }
   }
 
   private static List<Path> files(Path folder) throws IOException {
     try (Stream<Path> all = Files.walk(folder)) {
-      return all.filter(file -> file.toString().endsWith(Shelf.YAML)).sorted().toList();
+      return all.filter(file -> file.toString().endsWith(TreeFile.YAML)).sorted().toList();
     }
   }
 }
