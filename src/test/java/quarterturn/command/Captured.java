@@ -32,11 +32,12 @@ public record Captured(int status, String out, String err) {
   }
 
   /**
-   * A command line whose standard output is given.
+   * A command line whose standard output is given. One at a time, since there is one standard
+   * input.
    *
    * @param to what it was can be seen where it is kept in bytes
    */
-  static Captured of(
+  static synchronized Captured of(
       Clock clock, UserFolders folders, InputStream in, OutputStream to, String... args) {
     InputStream oldIn = System.in;
     PrintStream oldErr = System.err;

@@ -81,9 +81,9 @@ final class JarProcess implements AutoCloseable {
 
   /**
    * Runs the program to its end in this process with {@code input} on standard input, which takes a
-   * tenth of the time. One at a time, since there is one standard output.
+   * tenth of the time.
    */
-  static synchronized Ran inside(String input, String... args) {
+  static Ran inside(String input, String... args) {
     Captured ran = Captured.of(Clock.systemUTC(), input, args);
     return new Ran(ran.status(), ran.out(), ran.err());
   }

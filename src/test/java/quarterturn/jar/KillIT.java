@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
@@ -30,6 +31,7 @@ import quarterturn.session.Event;
 
 /** The real process, killed at moments drawn by a seed. Necks are invented. */
 @Execution(ExecutionMode.CONCURRENT)
+@Order(1)
 class KillIT {
   /** Kills of each kind that may fall anywhere. */
   private static final int MORE = Math.min(3, Draws.of(1));

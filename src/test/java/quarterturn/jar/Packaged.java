@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import quarterturn.command.Captured;
 
 /**
  * Commands that run the packaged jar. Its classes are in an archive, from which it starts sooner.
@@ -38,7 +39,7 @@ public final class Packaged {
 
   /** Prints a figure of a test's, while no program has standard output inside this process. */
   public static void figure(String format, Object... values) {
-    synchronized (JarProcess.class) {
+    synchronized (Captured.class) {
       System.out.printf(format + "%n", values);
     }
   }

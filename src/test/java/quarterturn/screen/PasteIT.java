@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.OwnSequences;
 import quarterturn.Pty;
 import quarterturn.jar.Packaged;
@@ -14,6 +15,7 @@ import quarterturn.line.TypedAtTerminal;
 import quarterturn.unit.Pasted;
 
 /** Pastes at a real pseudo-terminal, and Ctrl-C in the middle of a megabyte. */
+@Isolated("it times how soon a key is answered")
 @Timeout(90)
 class PasteIT {
   private static final String BEGIN = "\u001b[200~";
