@@ -152,12 +152,12 @@ final class FlowGraph {
   }
 
   private void add(Edge laid) {
-    Edge edge = laid.between(one(laid.from()), one(laid.to()));
+    Edge edge = laid.between(canonical(laid.from()), canonical(laid.to()));
     from.computeIfAbsent(edge.from(), p -> new ArrayList<>()).add(edge);
   }
 
-  /** The same place as the edges have it, of which there is one object. */
-  Place one(Place place) {
+  /** The one object that stands for a place in the edges. */
+  Place canonical(Place place) {
     return places.computeIfAbsent(place, p -> p);
   }
 

@@ -102,7 +102,7 @@ record Route(FlowGraph graph, Set<Way> wanted, SplittableRandom random, Map<Edge
   private List<Edge> leg(Place start, PathState past, Predicate<Edge> kind) {
     PriorityQueue<At> open = new PriorityQueue<>(Comparator.comparingDouble(At::length));
     Set<Place> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-    open.add(new At(graph.one(start), null, null, 0));
+    open.add(new At(graph.canonical(start), null, null, 0));
     while (!open.isEmpty()) {
       At at = open.remove();
       if (at.by() != null && kind.test(at.by())) {

@@ -19,7 +19,7 @@ final class IndexCells {
   /**
    * The cells of a line, which is a part of a text, to be taken one after the other.
    *
-   * @param common texts of other lines, not all there, so that most of a cell's come once
+   * @param common texts of earlier lines by a small hash, so that equal cells share one object
    */
   IndexCells(String text, int from, int end, String[] common) {
     this.common = common;

@@ -24,7 +24,9 @@ public record IndexStamp(Sort sort, long size, long modified, int key) {
     OTHER
   }
 
-  /** Whether it is another one's equal; the equality that records come with takes long to begin. */
+  /**
+   * Whether both are equal. A record's own equals would be linked at every start, which is slow.
+   */
   boolean same(@Nullable IndexStamp other) {
     return other != null
         && sort == other.sort

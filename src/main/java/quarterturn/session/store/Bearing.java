@@ -154,11 +154,15 @@ final class Bearing {
     return last == null ? Instant.MIN : last;
   }
 
-  /** What a record is known again by: its session, when something last happened, its turns. */
+  /**
+   * What a record is known again by: its session, when something last happened, its turns, and
+   * whether it is over, which may come in the same second as what was last.
+   */
   private static String mark(Glance glance) {
     Instant last = glance.last();
     String when = last == null ? "" : last.getEpochSecond() + "." + last.getNano();
-    return glance.name() + " " + when + " " + glance.rod().moves();
+    String over = glance.over() == null ? "" : " over";
+    return glance.name() + " " + when + " " + glance.rod().moves() + over;
   }
 
   /** The mark of a record with these events. */

@@ -1,10 +1,12 @@
 package quarterturn.session.store;
 
+import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.HashSet;
 import java.util.List;
@@ -13,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import quarterturn.Draws;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
+import quarterturn.session.Event;
 import quarterturn.session.engine.Play;
 
 /**
@@ -30,6 +33,16 @@ class BearingTest {
     Store store = many.sessions().store();
     Records records = store.records(all ? null : ManySessions.BASS, all, LIMITS, clock, null);
     return new Opening(records, null, ManySessions.BASS, "bass-34", many.now(), LIMITS, List.of());
+  }
+
+  /** As where the rest of a file arrives from another machine after a session was begun here. */
+  @Test
+  void anEndInTheSameSecondMakesARecordAnother() {
+    Instant at = Instant.parse("2027-03-01T10:00:00Z");
+    Event told = new Event.Told(at, "look", null);
+    Event end = new Event.Ended(at, "stop", true, "cracked", "");
+    assertThat(Bearing.mark("one", List.of(told, end)))
+        .isNotEqualTo(Bearing.mark("one", List.of(told)));
   }
 
   @Test
