@@ -28,6 +28,11 @@ public record Guide(List<Entry> words, List<Entry> needs, List<Entry> meanwhile)
     }
   }
 
+  /** Whether it says nothing. */
+  public boolean isEmpty() {
+    return words.isEmpty() && needs.isEmpty() && meanwhile.isEmpty();
+  }
+
   /** The words that a text uses, longer ones before those they contain. */
   public List<Entry> of(String text) {
     return words.stream()

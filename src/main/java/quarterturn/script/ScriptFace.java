@@ -26,6 +26,7 @@ import quarterturn.session.Overview;
 import quarterturn.session.Prompt;
 import quarterturn.session.Question;
 import quarterturn.session.RefusedException;
+import quarterturn.session.journal.JsonText;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 import quarterturn.unit.TypedLines;
@@ -324,7 +325,7 @@ public final class ScriptFace {
   }
 
   private void print(ObjectNode json) {
-    byte[] line = (json + "\n").getBytes(StandardCharsets.UTF_8);
+    byte[] line = (JsonText.of(json) + "\n").getBytes(StandardCharsets.UTF_8);
     out.write(line, 0, line.length);
     out.flush();
   }

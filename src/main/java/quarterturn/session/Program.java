@@ -83,8 +83,13 @@ public record Program(String call, List<String> options) {
 
   /** A word for a shell, in quotes where a blank or a sign of the shell's is in it. */
   public static String word(String word) {
-    return word.matches("[\\w.,:/@%+=\\\\~-]+")
-        ? word
-        : '"' + word.replaceAll("([\"$`])", "\\\\$1") + '"';
+    StringBuilder quoted = new StringBuilder("\"");
+    boolean plain = !word.isEmpty();
+    for (char letter : word.toCharArray()) {
+      boolean usual = letter < 128 && Character.isLetterOrDigit(letter);
+      plain &= usual || "_.,:/@%+=\\~-".indexOf(letter) >= 0;
+      quoted.append("\"$`".indexOf(letter) < 0 ? "" : "\\").append(letter);
+    }
+    return plain ? word : quoted.append('"').toString();
   }
 }

@@ -1,11 +1,14 @@
 package quarterturn.unit;
 
+import java.util.Set;
+
 /**
  * A pitch interval in hundredths of an equal-tempered semitone, plus for sharp. {@link #parse}
  * takes {@code +6}, {@code -2.5 cents} and {@code 3c}.
  */
 public record Cents(double cents) {
   private static final double PER_OCTAVE = 1200;
+  private static final Set<String> UNITS = Set.of("", "c", "ct", "cent", "cents");
 
   public Cents {
     if (!Double.isFinite(cents)) {
@@ -32,7 +35,7 @@ public record Cents(double cents) {
    */
   public static Cents parse(String typed) {
     Typed read = Typed.read(typed);
-    if (!read.unit().matches("|c|ct|cent|cents")) {
+    if (!UNITS.contains(read.unit())) {
       throw Typed.no(typed, "an interval", "+6, -2.5 or 3 cents");
     }
     return new Cents(read.number());

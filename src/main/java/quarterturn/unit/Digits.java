@@ -15,10 +15,12 @@ public final class Digits {
    * @throws NotUnderstoodException where it has digits of another script
    */
   public static String plain(String typed) {
-    boolean other = typed.codePoints().anyMatch(c -> Character.isDigit(c) && (c < '0' || c > '9'));
-    if (other) {
-      throw new NotUnderstoodException(
-          "\"" + Printable.of(typed.strip()) + "\" has digits of another script; type 0 to 9");
+    for (int i = 0; i < typed.length(); i++) {
+      int c = typed.codePointAt(i);
+      if (Character.isDigit(c) && (c < '0' || c > '9')) {
+        throw new NotUnderstoodException(
+            "\"" + Printable.of(typed.strip()) + "\" has digits of another script; type 0 to 9");
+      }
     }
     return typed.strip().toLowerCase(Locale.ROOT);
   }

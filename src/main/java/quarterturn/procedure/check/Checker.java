@@ -44,7 +44,7 @@ public final class Checker {
    */
   public static Library proven(Shelf shelf, String procedure)
       throws IOException, UnreadableException {
-    Loaded loaded = shelf.open(procedure);
+    Loaded loaded = shelf.ready(procedure);
     List<Fault> findings = check(loaded, loaded.own(), new Walks());
     if (!findings.isEmpty()) {
       throw new UnreadableException(findings);

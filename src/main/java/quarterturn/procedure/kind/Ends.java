@@ -37,7 +37,8 @@ public record Ends(Window low, Window high, Map<Integer, Window> own, String sou
    */
   public Window at(int index, int strings, int course) {
     Window its = own.get(index);
-    if (its != null || low.equals(high)) {
+    boolean even = low.lowMm() == high.lowMm() && low.highMm() == high.highMm();
+    if (its != null || even) {
       return its == null ? low : its;
     }
     List<Integer> rest =

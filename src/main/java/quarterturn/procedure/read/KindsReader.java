@@ -1,11 +1,13 @@
 package quarterturn.procedure.read;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import quarterturn.craft.Window;
 import quarterturn.craft.rod.Prior;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.UnreadableException;
@@ -32,6 +34,9 @@ final class KindsReader {
   private final Faults faults;
   private final Scalars values;
   private final Map<String, Kind> kinds = new LinkedHashMap<>();
+
+  /** By the very piece that was read; which is why two pieces that say the same are two. */
+  private final Map<Node, Window> ranges = new IdentityHashMap<>();
 
   /** The keys of every kind so far, with those of the kind that it is like. */
   private final Map<String, MappingKeys> read = new LinkedHashMap<>();
@@ -60,7 +65,7 @@ final class KindsReader {
     Integer readAt = values.count(fields.required("read-at"), 1, MOST_FRETS);
     order(fields, frets, joint, readAt);
     String rod = values.word(fields.required("rod"), "a kind of rod", RODS, word -> word);
-    WindowsReader windows = new WindowsReader(fields, Kind.names(strings));
+    WindowsReader windows = new WindowsReader(fields, Kind.names(strings), ranges);
     windows.read();
     Make make = make(fields, strings, values.items(courses).size(), rod, windows.special());
     fields.end();

@@ -41,6 +41,7 @@ final class Loading {
       Set.of("kinds.yaml", "results.yaml", "hazards.yaml", "limits.yaml");
 
   private final Shelf shelf;
+  private final boolean texts;
   private final List<Faults> files = new ArrayList<>();
   private final List<Fault> broken = new ArrayList<>();
   private final Map<String, Read> procedures = new LinkedHashMap<>();
@@ -50,7 +51,16 @@ final class Loading {
   private boolean ownRules;
 
   Loading(Shelf shelf) {
+    this(shelf, true);
+  }
+
+  /**
+   * @param texts whether the text of every file is read that a procedure takes something from, for
+   *     faults to show
+   */
+  Loading(Shelf shelf, boolean texts) {
     this.shelf = shelf;
+    this.texts = texts;
   }
 
   /**
@@ -214,10 +224,14 @@ final class Loading {
    * @return its id, or null where it could not be read
    */
   private @Nullable String procedure(Found found, @Nullable String expected) throws IOException {
+    WrittenOut full = texts ? null : shelf.writtenOut(found);
     Read one =
         read(
             found,
             faults -> {
+              if (full != null) {
+                return new Read(ProcedureReader.draft(faults, full, known), faults, false);
+              }
               ShelfFiles files = new ShelfFiles(shelf, faults, shown);
               ProcedureReader.Draft draft =
                   ProcedureReader.draft(faults, found.bytes(), known, files);

@@ -70,15 +70,20 @@ record MeasureReader(Faults faults, Scalars values, ForkReader forks, WordsReade
   }
 
   private void immeasurable(MappingKeys fields, Quantity quantity, Fork then) {
-    Condition wanted = new Condition.Against(quantity, Verdict.NOT_MEASURED);
     if (then.branches().stream()
         .flatMap(branch -> branch.when().atoms())
-        .noneMatch(wanted::equals)) {
+        .noneMatch(atom -> notMeasured(quantity, atom))) {
       faults.add(
           Slip.OPEN_BRANCHES,
           fields.key("branches"),
           "no branch says what to do when nothing can be read",
           "Add one with when: " + quantity.word() + " " + Verdict.NOT_MEASURED.words());
     }
+  }
+
+  private static boolean notMeasured(Quantity quantity, Condition.Atom atom) {
+    return atom instanceof Condition.Against against
+        && against.quantity() == quantity
+        && against.verdict() == Verdict.NOT_MEASURED;
   }
 }

@@ -1,7 +1,7 @@
 package quarterturn.procedure.read;
 
 import java.util.List;
-import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Quote;
@@ -17,20 +17,28 @@ record PauseReader(Faults faults, Scalars values, ForkReader forks) {
   @Nullable Step read(StepReader.Begun step) {
     Node list = step.fields().required("lines");
     List<Step.Line> lines = values.each(list, this::line);
-    int written = list instanceof Node.Sequence sequence ? sequence.items().size() : 0;
+    List<Node> items = list instanceof Node.Sequence sequence ? sequence.items() : List.of();
+    int written = items.size();
     if (list != null && (written == 0 || written > Step.Pause.MOST_LINES)) {
       faults.value(
           list.mark(),
           "a pause with " + written + " lines",
           "Give it one line at least, and at most " + Step.Pause.MOST_LINES);
     }
-    if (list != null && Set.copyOf(lines).size() < lines.size()) {
+    if (list != null && texts(items).distinct().count() < texts(items).count()) {
       faults.value(list.mark(), "a pause that has one line twice", "Take one of them out");
     }
     Scalar go = forks.way(step.fields().required("go"));
     return go == null
         ? null
         : new Step.Pause(step.id(), step.said(), step.mark(), lines, go.text());
+  }
+
+  private static Stream<String> texts(List<Node> items) {
+    return items.stream()
+        .filter(Node.Scalar.class::isInstance)
+        .map(Node.Scalar.class::cast)
+        .map(Node.Scalar::text);
   }
 
   private Step.@Nullable Line line(Node item) {

@@ -59,8 +59,14 @@ public final class ProcedureReader {
   public static Draft draft(
       Faults faults, byte[] bytes, @Nullable List<String> hazards, SharedFiles shared)
       throws UnreadableException {
-    MappingKeys fields = MappingKeys.of(full(faults, shared), "a procedure", faults);
-    Draft draft = new ProcedureReader(faults, hazards).draft(fields, digest(bytes));
+    return draft(faults, new WrittenOut(full(faults, shared), digest(bytes)), hazards);
+  }
+
+  /** As above, of a procedure that was written out. */
+  static Draft draft(Faults faults, WrittenOut full, @Nullable List<String> hazards)
+      throws UnreadableException {
+    MappingKeys fields = MappingKeys.of(full.tree(), "a procedure", faults);
+    Draft draft = new ProcedureReader(faults, hazards).draft(fields, full.digest());
     if (!fields.found()) {
       throw new UnreadableException(faults.sorted());
     }

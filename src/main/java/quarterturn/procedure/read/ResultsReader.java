@@ -87,7 +87,7 @@ final class ResultsReader {
         reader.changes,
         reader.offers,
         reader.care,
-        guide.equals(Guide.NONE) ? program.guide() : guide);
+        guide.isEmpty() ? program.guide() : guide);
   }
 
   /** Names, each with what is said of it. */

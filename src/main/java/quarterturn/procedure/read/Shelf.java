@@ -23,6 +23,7 @@ import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.read.form.FullText;
 import quarterturn.procedure.read.form.SharedFiles;
 import quarterturn.procedure.read.yaml.Faults;
+import quarterturn.procedure.read.yaml.Node;
 import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.procedure.read.yaml.Source;
 import quarterturn.procedure.read.yaml.TreeFile;
@@ -101,7 +102,7 @@ public final class Shelf {
    * @throws IOException when a file cannot be read
    */
   public Library load(String procedure) throws UnreadableException, IOException {
-    return open(procedure).library();
+    return ready(procedure).library();
   }
 
   /** The kinds, results, hazards and limits, without any procedure. */
@@ -125,7 +126,15 @@ public final class Shelf {
 
   /** The library that a procedure needs, with the text of the files. */
   public Loaded open(String procedure) throws UnreadableException, IOException {
-    Loading loading = new Loading(this);
+    return loaded(new Loading(this), procedure);
+  }
+
+  /** As {@link #open}, sooner: without the texts for those procedures that need no proof. */
+  public Loaded ready(String procedure) throws UnreadableException, IOException {
+    return loaded(new Loading(this, own != null || drafts != null), procedure);
+  }
+
+  private Loaded loaded(Loading loading, String procedure) throws UnreadableException, IOException {
     return isPath(procedure)
         ? loading.load(file(procedure), null)
         : loading.load(named(procedure), procedure);
@@ -141,11 +150,28 @@ public final class Shelf {
    * @param procedure its id, or the path of a file ending in {@code .yaml}
    */
   public String full(String procedure) throws UnreadableException, IOException {
-    Faults faults = new Faults(source(isPath(procedure) ? file(procedure) : named(procedure)));
+    return FullText.of(full(isPath(procedure) ? file(procedure) : named(procedure)));
+  }
+
+  private Node full(Found procedure) throws UnreadableException, IOException {
+    Faults faults = new Faults(source(procedure));
     SharedFiles shared = new ShelfFiles(this, faults, rules().hazards().values());
-    String text = FullText.of(ProcedureReader.full(faults, shared));
+    Node full = ProcedureReader.full(faults, shared);
     faults.check();
-    return text;
+    return full;
+  }
+
+  /** What is kept of a procedure that comes with the program. */
+  byte[] writtenOut(String id) throws UnreadableException, IOException {
+    Found found = named(id);
+    return new WrittenOut(full(found), ProcedureReader.digest(found.bytes())).bytes(found.bytes());
+  }
+
+  /** What was kept of a procedure when the program was built, or null. */
+  @Nullable WrittenOut writtenOut(Found found) throws IOException {
+    byte[] kept =
+        found.own() ? null : shipped("procedures/" + WrittenOut.name(stem(Path.of(found.name()))));
+    return kept == null ? null : WrittenOut.read(found.name(), found.bytes(), kept);
   }
 
   /**

@@ -28,15 +28,19 @@ final class WindowsReader {
   private final MappingKeys kind;
   private final Scalars values;
   private final List<String> strings;
+  private final Map<Node, Window> read;
   private final Map<Quantity, Map<Style, Ends>> byStyle = new EnumMap<>(Quantity.class);
   private final Map<Quantity, Map<String, Ends>> special = new EnumMap<>(Quantity.class);
 
   /**
    * @param kind the keys of the kind
    * @param strings names of its strings
+   * @param read the windows of all kinds so far, by the very piece that each was read from: a kind
+   *     that is like another has its pieces
    */
-  WindowsReader(MappingKeys kind, List<String> strings) {
+  WindowsReader(MappingKeys kind, List<String> strings, Map<Node, Window> read) {
     this.kind = kind;
+    this.read = read;
     this.values = new Scalars(kind.faults());
     this.strings = strings;
   }
@@ -134,11 +138,19 @@ final class WindowsReader {
   }
 
   private @Nullable Window window(@Nullable Node node, Quantity quantity) {
-    return values.parsed(
-        node,
-        text -> {
-          Amounts.Range range = Amounts.range(quantity, text);
-          return BoundsReader.of(quantity).window(new Window(range.least(), range.most()));
-        });
+    Window window = read.get(node);
+    if (window == null) {
+      window =
+          values.parsed(
+              node,
+              text -> {
+                Amounts.Range range = Amounts.range(quantity, text);
+                return BoundsReader.of(quantity).window(new Window(range.least(), range.most()));
+              });
+      if (node != null && window != null) {
+        read.put(node, window);
+      }
+    }
+    return window;
   }
 }

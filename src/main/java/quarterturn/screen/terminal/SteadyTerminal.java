@@ -33,6 +33,14 @@ final class SteadyTerminal extends PosixSysTerminal {
     found = getAttributes();
   }
 
+  /** What a full screen sends is known to its painter; to read a list of it would take a while. */
+  @Override
+  protected void parseInfoCmp() {
+    if (!SystemTerminal.SCREEN.equals(getType())) {
+      super.parseInfoCmp();
+    }
+  }
+
   /** Without this a Ctrl-Z would leave the shell with this program's modes. */
   void stopsInOrder() {
     handle(Signal.TSTP, signal -> stop());

@@ -13,11 +13,11 @@ import org.jline.utils.InfoCmp;
 
 /** Opens the terminal the program was started in. */
 public final class SystemTerminal {
-  /**
-   * Terminal type for JLine: what every ANSI terminal can do is enough, so that none has to be
-   * looked up.
-   */
-  private static final String TYPE = "xterm";
+  /** Terminal type for lines: what every ANSI terminal can do, so that none has to be looked up. */
+  private static final String LINES = "xterm";
+
+  /** Terminal type for a full screen, where Lanterna knows what to send and JLine is not asked. */
+  static final String SCREEN = "screen";
 
   /** Kept, since a logger that nobody holds forgets that it is silent. */
   private static final Logger JLINE = Logger.getLogger("org.jline");
@@ -30,11 +30,15 @@ public final class SystemTerminal {
   private SystemTerminal() {}
 
   /**
-   * Opens the terminal through native calls only, without a child process.
+   * Opens the terminal for a full screen, through native calls only, without a child process.
    *
    * @throws IOException when input or output is no terminal
    */
   public static Terminal open() throws IOException {
+    return open(SCREEN);
+  }
+
+  private static Terminal open(String type) throws IOException {
     try {
       JniTerminalProvider provider = new JniTerminalProvider();
       boolean here =
@@ -43,7 +47,7 @@ public final class SystemTerminal {
       if (!here) {
         throw new IOException("this is no terminal; use --plain");
       }
-      return provider.isPosixSystemStream(SystemStream.Output) ? posix(provider) : windows();
+      return provider.isPosixSystemStream(SystemStream.Output) ? posix(provider, type) : windows();
     } catch (UnsupportedOperationException | IllegalStateException | LinkageError noTerminal) {
       // The first where the native part can't be unpacked, as into a full temporary folder.
       throw new IOException("this terminal can't be opened; use --plain", noTerminal);
@@ -52,18 +56,18 @@ public final class SystemTerminal {
 
   /** Opens it for lines that are typed: other than on a full screen, a Ctrl-Z just stops. */
   public static Terminal forLines() throws IOException {
-    Terminal terminal = open();
+    // Else JLine starts infocmp to ask, even for a type whose answer it carries with it.
+    InfoCmp.setLoadedInfoCmp(LINES, InfoCmp.getDefaultInfoCmp(LINES));
+    Terminal terminal = open(LINES);
     if (terminal instanceof SteadyTerminal steady) {
       steady.stopsInOrder();
     }
     return terminal;
   }
 
-  private static Terminal posix(JniTerminalProvider provider) throws IOException {
-    // Else JLine starts infocmp to ask, even for a type whose answer it carries with it.
-    InfoCmp.setLoadedInfoCmp(TYPE, InfoCmp.getDefaultInfoCmp(TYPE));
+  private static Terminal posix(JniTerminalProvider provider, String type) throws IOException {
     JniNativePty pty = (JniNativePty) provider.current(SystemStream.Output);
-    return new SteadyTerminal(TYPE, new SteadyPty(pty), charset());
+    return new SteadyTerminal(type, new SteadyPty(pty), charset());
   }
 
   private static Terminal windows() throws IOException {

@@ -51,6 +51,16 @@ record FileStamp(
     return type.cast(Objects.requireNonNull(found.get(name), name));
   }
 
+  /** Whether nothing about it has changed; an answer waits for this, so nothing is to be linked. */
+  boolean same(FileStamp other) {
+    return Objects.equals(identity.key(), other.identity.key())
+        && identity.created().equals(other.identity.created())
+        && folder == other.folder
+        && size == other.size
+        && modified.equals(other.modified)
+        && Objects.equals(changed, other.changed);
+  }
+
   /**
    * Whether its times tell more than whole seconds. Where they don't, as on some sticks, two
    * writings within one second look alike.

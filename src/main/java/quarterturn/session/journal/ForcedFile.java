@@ -159,7 +159,7 @@ public final class ForcedFile implements Closeable {
       cutBack();
       found = stands();
     }
-    if (found.size() != end || !(found.equals(left) || allStands())) {
+    if (found.size() != end || !((left != null && found.same(left)) || allStands())) {
       throw new Swapped("was changed by another program");
     }
     try {

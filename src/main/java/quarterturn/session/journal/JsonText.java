@@ -7,15 +7,15 @@ import quarterturn.unit.Printable;
 
 /**
  * The text of a JSON value, on one line, in which unprintable characters are escaped, so that a
- * file can be shown as it is. A mapper could print it too, but the first answer of a session would
- * wait until that is loaded, and each one after it longer than need be.
+ * file can be shown as it is. A mapper could print it too, but the first prompt and the first
+ * answer of a session would wait until that is loaded, and each one after it longer than need be.
  */
-final class JsonText {
+public final class JsonText {
   private static final HexFormat HEX = HexFormat.of();
 
   private JsonText() {}
 
-  static String of(JsonNode node) {
+  public static String of(JsonNode node) {
     StringBuilder out = new StringBuilder(256);
     value(out, node);
     return out.toString();

@@ -43,7 +43,7 @@ public record Scalars(Faults faults) {
   /** The piece as text of one line. */
   public @Nullable String line(@Nullable Node node) {
     Scalar scalar = scalar(node);
-    if (scalar != null && scalar.text().contains("\n")) {
+    if (scalar != null && scalar.text().indexOf('\n') >= 0) {
       faults.value(
           scalar.mark(),
           "this text has more than one line",
@@ -56,7 +56,7 @@ public record Scalars(Faults faults) {
   /** The piece as text of one line without blanks to fill in. */
   public @Nullable String fixed(@Nullable Node node) {
     Scalar scalar = scalar(node);
-    if (scalar != null && (scalar.text().contains("{") || scalar.text().contains("}"))) {
+    if (scalar != null && (scalar.text().indexOf('{') >= 0 || scalar.text().indexOf('}') >= 0)) {
       faults.add(
           Slip.BAD_BLANK,
           scalar.mark(),

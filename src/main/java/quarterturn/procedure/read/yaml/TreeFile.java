@@ -15,28 +15,35 @@ import quarterturn.procedure.Mark;
 
 /**
  * The tree of a YAML file as bytes that are read without a parser, for the files that come with the
- * program: the sum of the YAML, every text once, then the pieces, each before those within it.
+ * program: the sum of the YAML, every text once, then the pieces, each before those within it. A
+ * mark is of the file itself unless it names another.
  */
 public final class TreeFile {
-  static final String YAML = ".yaml";
+  public static final String YAML = ".yaml";
 
   private static final byte SCALAR = 0;
   private static final byte SEQUENCE = 1;
   private static final byte MAPPING = 2;
 
-  private final String file;
   private final ByteBuffer in;
+  private final String[] files;
   private final String[] texts;
 
   private TreeFile(String file, ByteBuffer in) {
-    this.file = file;
     this.in = in;
-    texts = new String[in.getInt()];
+    files = texts();
+    files[0] = file;
+    texts = texts();
+  }
+
+  private String[] texts() {
+    String[] texts = new String[in.getInt()];
     for (int i = 0; i < texts.length; i++) {
       int length = in.getInt();
       texts[i] = new String(in.array(), in.position(), length, StandardCharsets.UTF_8);
       in.position(in.position() + length);
     }
+    return texts;
   }
 
   /** The name of the tree beside a file of YAML. */
@@ -51,7 +58,7 @@ public final class TreeFile {
    * @param yaml the file's bytes
    * @param tree what {@link #of} made of it
    */
-  static @Nullable Node read(String file, byte[] yaml, byte[] tree) {
+  public static @Nullable Node read(String file, byte[] yaml, byte[] tree) {
     ByteBuffer in = ByteBuffer.wrap(tree);
     return in.getInt() == sum(yaml) ? new TreeFile(file, in).node() : null;
   }
@@ -78,7 +85,7 @@ public final class TreeFile {
   }
 
   private Mark mark() {
-    return new Mark(file, in.getShort() & 0xFFFF, in.getShort() & 0xFFFF);
+    return new Mark(files[in.get() & 0xFF], in.getShort() & 0xFFFF, in.getShort() & 0xFFFF);
   }
 
   private String text() {
@@ -91,65 +98,83 @@ public final class TreeFile {
    * @param yaml the bytes that it was read from
    */
   public static byte[] of(Node tree, byte[] yaml) throws IOException {
-    Map<String, Integer> texts = new LinkedHashMap<>();
-    ByteArrayOutputStream pieces = new ByteArrayOutputStream();
-    write(tree, new DataOutputStream(pieces), texts);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    DataOutputStream out = new DataOutputStream(bytes);
-    out.writeInt(sum(yaml));
-    out.writeInt(texts.size());
-    for (String text : texts.keySet()) {
-      byte[] coded = text.getBytes(StandardCharsets.UTF_8);
-      out.writeInt(coded.length);
-      out.write(coded);
-    }
-    out.write(pieces.toByteArray());
-    return bytes.toByteArray();
-  }
-
-  private static void write(Node node, DataOutputStream out, Map<String, Integer> texts)
-      throws IOException {
-    if (node instanceof Node.Scalar scalar) {
-      begin(SCALAR, scalar.mark(), out);
-      text(scalar.text(), out, texts);
-      text(scalar.raw(), out, texts);
-    } else if (node instanceof Node.Sequence sequence) {
-      begin(SEQUENCE, sequence.mark(), out);
-      out.writeInt(sequence.items().size());
-      for (Node item : sequence.items()) {
-        write(item, out, texts);
-      }
-    } else if (node instanceof Node.Mapping mapping) {
-      begin(MAPPING, mapping.mark(), out);
-      out.writeInt(mapping.entries().size());
-      for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
-        text(entry.getKey(), out, texts);
-        mark(entry.getValue().key(), out);
-        write(entry.getValue().value(), out, texts);
-      }
-    } else {
-      throw new IllegalArgumentException("a tree with a fault is not kept: " + node.mark());
-    }
-  }
-
-  private static void begin(byte kind, Mark mark, DataOutputStream out) throws IOException {
-    out.writeByte(kind);
-    mark(mark, out);
-  }
-
-  private static void mark(Mark mark, DataOutputStream out) throws IOException {
-    out.writeShort(mark.line());
-    out.writeShort(mark.column());
-  }
-
-  private static void text(String text, DataOutputStream out, Map<String, Integer> texts)
-      throws IOException {
-    out.writeInt(texts.computeIfAbsent(text, t -> texts.size()));
+    return new Writing(tree.mark().file()).bytes(tree, yaml);
   }
 
   private static int sum(byte[] bytes) {
     CRC32 sum = new CRC32();
     sum.update(bytes);
     return (int) sum.getValue();
+  }
+
+  /** A tree on its way into bytes. */
+  private static final class Writing {
+    private final Map<String, Integer> files = new LinkedHashMap<>();
+    private final Map<String, Integer> texts = new LinkedHashMap<>();
+    private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    private final DataOutputStream out = new DataOutputStream(bytes);
+
+    Writing(String file) {
+      files.put(file, 0);
+    }
+
+    byte[] bytes(Node tree, byte[] yaml) throws IOException {
+      write(tree);
+      byte[] pieces = bytes.toByteArray();
+      bytes.reset();
+      out.writeInt(sum(yaml));
+      list(files);
+      list(texts);
+      out.write(pieces);
+      return bytes.toByteArray();
+    }
+
+    private void list(Map<String, Integer> all) throws IOException {
+      out.writeInt(all.size());
+      for (String text : all.keySet()) {
+        byte[] coded = text.getBytes(StandardCharsets.UTF_8);
+        out.writeInt(coded.length);
+        out.write(coded);
+      }
+    }
+
+    private void write(Node node) throws IOException {
+      if (node instanceof Node.Scalar scalar) {
+        begin(SCALAR, scalar.mark());
+        text(scalar.text());
+        text(scalar.raw());
+      } else if (node instanceof Node.Sequence sequence) {
+        begin(SEQUENCE, sequence.mark());
+        out.writeInt(sequence.items().size());
+        for (Node item : sequence.items()) {
+          write(item);
+        }
+      } else if (node instanceof Node.Mapping mapping) {
+        begin(MAPPING, mapping.mark());
+        out.writeInt(mapping.entries().size());
+        for (Map.Entry<String, Node.Entry> entry : mapping.entries().entrySet()) {
+          text(entry.getKey());
+          mark(entry.getValue().key());
+          write(entry.getValue().value());
+        }
+      } else {
+        throw new IllegalArgumentException("a tree with a fault is not kept: " + node.mark());
+      }
+    }
+
+    private void begin(byte kind, Mark mark) throws IOException {
+      out.writeByte(kind);
+      mark(mark);
+    }
+
+    private void mark(Mark mark) throws IOException {
+      out.writeByte(files.computeIfAbsent(mark.file(), file -> files.size()));
+      out.writeShort(mark.line());
+      out.writeShort(mark.column());
+    }
+
+    private void text(String text) throws IOException {
+      out.writeInt(texts.computeIfAbsent(text, t -> texts.size()));
+    }
   }
 }
