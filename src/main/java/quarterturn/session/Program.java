@@ -25,9 +25,6 @@ public record Program(String call, List<String> options) {
   /** A variable of the environment by which a launcher says its name. */
   static final String VARIABLE = "QUARTERTURN_LAUNCHER";
 
-  /** Where this class was found; it is asked for often and never changes. */
-  private static final @Nullable Path SOURCE = source();
-
   public Program {
     options = List.copyOf(options);
   }
@@ -36,7 +33,8 @@ public record Program(String call, List<String> options) {
   public static Program here() {
     String property = System.getProperty(LAUNCHER);
     String launcher = property == null ? System.getenv(VARIABLE) : property;
-    return of(launcher, System.getProperty("java.class.path", ""), SOURCE);
+    boolean named = launcher != null && !launcher.isBlank();
+    return of(launcher, System.getProperty("java.class.path", ""), named ? null : Found.HERE);
   }
 
   /**
@@ -56,6 +54,11 @@ public record Program(String call, List<String> options) {
         !classPath.contains(File.pathSeparator)
             && Path.of(classPath).toAbsolutePath().normalize().equals(source);
     return new Program("java -jar " + word(typed ? classPath : source.toString()), List.of());
+  }
+
+  /** Where this class was found; it is asked for often and never changes. */
+  private static final class Found {
+    static final @Nullable Path HERE = source();
   }
 
   private static @Nullable Path source() {
