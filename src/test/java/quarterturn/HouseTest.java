@@ -46,6 +46,7 @@ class HouseTest {
           "procedure.kind",
           "procedure.bench",
           "procedure.condition",
+          "procedure.read.clause",
           "procedure.read.form",
           "procedure.read",
           "procedure.read.yaml",

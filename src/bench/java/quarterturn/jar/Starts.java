@@ -24,12 +24,12 @@ public final class Starts {
   private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
   private static final Pattern LOADED = Pattern.compile("\\[(\\d+\\.\\d+)s].* (\\S+) source: (.*)");
 
-  /** The folders of a user who is new. */
-  private final Map<String, String> user;
+  private Starts() {}
 
-  private Starts(Path folder) {
-    String kept = folder.toString();
-    user = Map.of("HOME", kept, "XDG_DATA_HOME", kept, "XDG_CONFIG_HOME", kept);
+  /** The folders of a user who is new. */
+  private static Map<String, String> user() throws IOException {
+    String kept = Files.createTempDirectory("starts").toString();
+    return Map.of("HOME", kept, "XDG_DATA_HOME", kept, "XDG_CONFIG_HOME", kept);
   }
 
   /**
@@ -65,8 +65,8 @@ public final class Starts {
             "--kind",
             "bass-34",
             "--lines"),
-        way("due", launched, "resume", 6, "due"),
-        way("reckon", launched, "turn", 6, "reckon", "turn", "1/8"));
+        way("due", launched, "due", 6, "due"),
+        way("reckon", launched, "fret", 6, "reckon", "frets", "--scale", "34 in", "--frets", "20"));
   }
 
   private static Way way(
@@ -77,7 +77,7 @@ public final class Starts {
   }
 
   public static void main(String[] args) throws Exception {
-    new Starts(Files.createTempDirectory("starts")).measure(args);
+    new Starts().measure(args);
   }
 
   private void measure(String... args) throws IOException, InterruptedException {
@@ -119,6 +119,7 @@ public final class Starts {
 
   /** The milliseconds until it shows something, and the most megabytes it had in use by then. */
   private double[] took(Way way) throws IOException, InterruptedException {
+    Map<String, String> user = user();
     long from = System.nanoTime();
     try (Pty pty = Pty.start(80, 24, user, way.command())) {
       pty.await(way.shows(), 0);

@@ -13,6 +13,7 @@ import quarterturn.unit.TypedLines;
 
 /** {@code advise --lines}: the rod's advisor by itself, for other tools. */
 @Command(
+    addMethodSubcommands = false,
     name = "advise",
     description = "Answers queries about the next rod turn, one JSON object a line each way.",
     footer = {

@@ -32,6 +32,7 @@ import quarterturn.unit.Printable;
 
 /** {@code check}: proves procedures before they run. */
 @Command(
+    addMethodSubcommands = false,
     name = "check",
     description = {
       "Proves procedures before they run: says where one is wrong, why, and how to mend it.",

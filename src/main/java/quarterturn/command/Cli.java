@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Option;
@@ -33,6 +34,7 @@ import quarterturn.unit.NotUnderstoodException;
 
 /** The command line: what can be typed, and the exit status. */
 @Command(
+    addMethodSubcommands = false,
     name = "quarterturn",
     versionProvider = Cli.Version.class,
     description = {
@@ -102,9 +104,9 @@ public final class Cli extends Placed {
       line.addSubcommand(new CommandLine(type(command), making));
     }
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
-    line.registerConverter(Long.class, typed -> whole(typed, 18));
-    line.registerConverter(Path.class, Cli::path);
+    line.registerConverter(Integer.class, Typed.INT);
+    line.registerConverter(Long.class, Typed.LONG);
+    line.registerConverter(Path.class, Typed.PATH);
     return answering(line);
   }
 
@@ -180,16 +182,65 @@ public final class Cli extends Placed {
 
   /** A command line that turns each error into one line and an exit status. */
   static CommandLine answering(CommandLine line) {
-    line.setHelpFactory(
-        (spec, colours) -> {
-          wholeSentences(spec.usageMessage());
-          return new CommandLine.Help(spec, colours);
-        });
-    line.setParameterExceptionHandler((e, typed) -> mistyped(e));
-    line.setExecutionExceptionHandler(
-        (e, commands, parsed) -> Launch.failed(e, Where.of(commands), commands.getErr()));
-    line.setExecutionStrategy(Cli::ran);
+    Answering answering = new Answering();
+    line.setHelpFactory(answering);
+    line.setParameterExceptionHandler(answering);
+    line.setExecutionExceptionHandler(answering);
+    line.setExecutionStrategy(answering);
     return line;
+  }
+
+  /** Not in lambda forms, of which the class archive of an image could keep none for picocli. */
+  private static final class Answering
+      implements CommandLine.IHelpFactory,
+          CommandLine.IParameterExceptionHandler,
+          CommandLine.IExecutionExceptionHandler,
+          CommandLine.IExecutionStrategy {
+    @Override
+    public CommandLine.Help create(CommandSpec spec, CommandLine.Help.ColorScheme colours) {
+      wholeSentences(spec.usageMessage());
+      return new CommandLine.Help(spec, colours);
+    }
+
+    @Override
+    public int handleParseException(CommandLine.ParameterException e, String[] typed) {
+      return mistyped(e);
+    }
+
+    @Override
+    public int handleExecutionException(
+        Exception e, CommandLine commands, CommandLine.ParseResult parsed) {
+      return Launch.failed(e, Where.of(commands), commands.getErr());
+    }
+
+    @Override
+    public int execute(CommandLine.ParseResult parsed) {
+      return ran(parsed);
+    }
+  }
+
+  private static final class Typed {
+    static final CommandLine.ITypeConverter<Integer> INT =
+        new CommandLine.ITypeConverter<>() {
+          @Override
+          public Integer convert(String typed) {
+            return (int) whole(typed, 9);
+          }
+        };
+    static final CommandLine.ITypeConverter<Long> LONG =
+        new CommandLine.ITypeConverter<>() {
+          @Override
+          public Long convert(String typed) {
+            return whole(typed, 18);
+          }
+        };
+    static final CommandLine.ITypeConverter<Path> PATH =
+        new CommandLine.ITypeConverter<>() {
+          @Override
+          public Path convert(String typed) {
+            return path(typed);
+          }
+        };
   }
 
   /** Runs what was typed; also where that is help, which may have nobody to read it. */

@@ -23,6 +23,7 @@ import quarterturn.unit.Dates;
 
 /** {@code due}, {@code due --json}, {@code due --lines} and {@code due --ics [FILE]}. */
 @Command(
+    addMethodSubcommands = false,
     name = "due",
     description = {
       "Says what is due for your instruments, and what will be: waits that end, readings to take",

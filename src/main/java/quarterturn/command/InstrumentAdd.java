@@ -9,6 +9,7 @@ import quarterturn.session.store.Store;
 
 /** {@code instrument add NAME}: by options, or by answering questions. */
 @Command(
+    addMethodSubcommands = false,
     name = "add",
     modelTransformer = FieldOptions.class,
     sortOptions = false,

@@ -15,6 +15,7 @@ import quarterturn.session.store.Store;
 
 /** {@code instrument edit NAME}: by options, or by answering questions. */
 @Command(
+    addMethodSubcommands = false,
     name = "edit",
     modelTransformer = FieldOptions.class,
     sortOptions = false,

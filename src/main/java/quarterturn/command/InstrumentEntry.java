@@ -23,7 +23,7 @@ import quarterturn.session.store.InstrumentDialogue;
 import quarterturn.unit.NotUnderstoodException;
 
 /** Takes an instrument's facts from options, or asks for them where none is given. */
-@Command
+@Command(addMethodSubcommands = false)
 abstract class InstrumentEntry extends Placed {
   @Mixin private final Looks looks = new Looks();
 

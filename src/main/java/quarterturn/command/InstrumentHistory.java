@@ -34,6 +34,7 @@ import quarterturn.unit.Dates;
 
 /** {@code instrument history NAME}. */
 @Command(
+    addMethodSubcommands = false,
     name = "history",
     description = "Shows what was read and turned over all an instrument's sessions.")
 final class InstrumentHistory extends Placed {

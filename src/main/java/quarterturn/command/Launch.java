@@ -10,6 +10,8 @@ import java.nio.file.InvalidPathException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 import quarterturn.command.face.Looks;
 import quarterturn.command.place.Letters;
@@ -17,6 +19,7 @@ import quarterturn.command.place.Output;
 import quarterturn.command.place.Where;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.read.Shelf;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.UserFolders;
@@ -65,7 +68,26 @@ public final class Launch {
       complain(unread);
       return USAGE;
     }
-    return args.length > 0 ? Cli.executed(clock, folders, args) : home(clock, folders);
+    if (args.length == 0) {
+      ahead(() -> new Shelf(null).outline());
+      return home(clock, folders);
+    }
+    switch (args[0]) {
+      case "start", "resume", "rehearse" -> ahead(Shelf::program);
+      case "due" -> ahead(() -> new Shelf(null).outline());
+      default -> {}
+    }
+    return Cli.executed(clock, folders, args);
+  }
+
+  /**
+   * Reads some of the program's rules, which are read once, while the command line is read or the
+   * terminal opened. What goes wrong is met again by whoever asks for them.
+   */
+  private static void ahead(Callable<?> reading) {
+    Thread thread = new Thread(new FutureTask<>(reading), "read ahead");
+    thread.setDaemon(true);
+    thread.start();
   }
 
   private static void complain(String what) {

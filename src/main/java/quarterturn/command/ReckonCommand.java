@@ -18,7 +18,10 @@ import quarterturn.session.store.Sessions;
  * {@code reckon TOPIC}. All words after it are handed on, {@code --help} too: the topics have a
  * command line of their own, made only when this command runs.
  */
-@Command(name = "reckon", description = "Reckons one number of the trade: reckon --help.")
+@Command(
+    addMethodSubcommands = false,
+    name = "reckon",
+    description = "Reckons one number of the trade: reckon --help.")
 final class ReckonCommand implements Callable<Integer> {
   @Spec private CommandSpec spec = CommandSpec.create();
   @Mixin private Where where = new Where();

@@ -41,6 +41,7 @@ import quarterturn.unit.Dates;
 
 /** {@code rehearse}: simulated necks to practise on, to watch, and by the thousand. */
 @Command(
+    addMethodSubcommands = false,
     name = "rehearse",
     description = {
       "Practises on a simulated neck. Nothing can break, waits pass at once, nothing is kept, and",

@@ -14,7 +14,10 @@ import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
 
 /** {@code resume [SESSION]}. */
-@Command(name = "resume", description = "Takes an unfinished session up again.")
+@Command(
+    addMethodSubcommands = false,
+    name = "resume",
+    description = "Takes an unfinished session up again.")
 final class ResumeCommand extends Placed {
   @Parameters(
       arity = "0..1",

@@ -15,6 +15,7 @@ import quarterturn.unit.Printable;
 
 /** {@code settings}. */
 @Command(
+    addMethodSubcommands = false,
     name = "settings",
     description = {
       "Shows your file settings.yaml, what it sets, and where each value comes from.",

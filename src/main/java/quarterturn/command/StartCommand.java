@@ -21,6 +21,7 @@ import quarterturn.session.store.Settings;
 
 /** {@code start relief}. */
 @Command(
+    addMethodSubcommands = false,
     name = "start",
     description = "Starts a procedure, for example: ${ROOT-COMMAND-NAME} start relief")
 final class StartCommand extends Placed {

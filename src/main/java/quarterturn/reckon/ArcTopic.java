@@ -11,6 +11,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon arc}. */
 @Command(
+    addMethodSubcommands = false,
     name = "arc",
     description = "How far each string lies below the fingerboard's centre line.",
     footer = {"", "JSON: drop_mm, an array, bass side first."})

@@ -14,6 +14,7 @@ import quarterturn.unit.Decimals;
 
 /** {@code reckon contact}. */
 @Command(
+    addMethodSubcommands = false,
     name = "contact",
     description = "Where a stroke makes the string strike the frets.",
     footer = {

@@ -17,6 +17,7 @@ import quarterturn.unit.NotUnderstoodException;
 
 /** {@code reckon frets}. */
 @Command(
+    addMethodSubcommands = false,
     name = "frets",
     description = "Where the frets stand, from the nut.",
     footer = {

@@ -11,6 +11,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon gauge}. */
 @Command(
+    addMethodSubcommands = false,
     name = "gauge",
     description = "What a reading by thickness gauges says.",
     footer = {"", "JSON: low_mm, high_mm; null where that end is not known."})

@@ -12,6 +12,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon intonation}. */
 @Command(
+    addMethodSubcommands = false,
     name = "intonation",
     description = "How far the saddle must move for a fretted note to agree.",
     footer = {"", "JSON: saddle_travel_mm (plus is away from the nut), mm_per_cent."})

@@ -14,6 +14,7 @@ import quarterturn.unit.NotUnderstoodException;
 
 /** {@code reckon key}. */
 @Command(
+    addMethodSubcommands = false,
     name = "key",
     description = "Whether a hexagon key fits a socket, and which fits best.",
     footer = {

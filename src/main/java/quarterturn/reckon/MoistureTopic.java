@@ -11,6 +11,7 @@ import quarterturn.unit.Temperature;
 
 /** {@code reckon moisture}. */
 @Command(
+    addMethodSubcommands = false,
     name = "moisture",
     description = "The moisture that wood comes to in this air.",
     footer = {"", "JSON: emc_percent."})

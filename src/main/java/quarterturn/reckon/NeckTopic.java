@@ -13,6 +13,7 @@ import quarterturn.unit.Decimals;
 
 /** {@code reckon neck}. */
 @Command(
+    addMethodSubcommands = false,
     name = "neck",
     description = "The neck's curve, and the open string over it.",
     footer = {

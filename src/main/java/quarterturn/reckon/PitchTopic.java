@@ -15,6 +15,7 @@ import quarterturn.unit.Note;
 
 /** {@code reckon pitch}. */
 @Command(
+    addMethodSubcommands = false,
     name = "pitch",
     description = "The frequency of a note, or the note of a frequency.",
     footer = {"", "JSON: hz, note, cents (plus where hz is sharp of the note)."})

@@ -22,6 +22,7 @@ import quarterturn.unit.Note;
 
 /** {@code reckon pull}. */
 @Command(
+    addMethodSubcommands = false,
     name = "pull",
     description = "The pull of a whole set of strings.",
     footer = {

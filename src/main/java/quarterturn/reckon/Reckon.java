@@ -11,6 +11,7 @@ import quarterturn.session.store.Sessions;
 
 /** All topics, behind {@code reckon}. */
 @Command(
+    addMethodSubcommands = false,
     name = "quarterturn reckon",
     mixinStandardHelpOptions = true,
     description = {

@@ -11,6 +11,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon relief-as}. */
 @Command(
+    addMethodSubcommands = false,
     name = "relief-as",
     description = "The same bow, read another way.",
     footer = {"", "JSON: relief_mm."})

@@ -14,6 +14,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon relief-for}. */
 @Command(
+    addMethodSubcommands = false,
     name = "relief-for",
     description = "The relief that allows the lowest action without contact.",
     footer = {"", "JSON: stroke (pushed or pulled), relief_mm, action12_mm, action12_straight_mm."})

@@ -12,6 +12,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon saddle}. */
 @Command(
+    addMethodSubcommands = false,
     name = "saddle",
     description = "What the saddle must do for a wanted change of action.",
     footer = {"", "JSON: saddle_change_mm, turns (null without --thread); plus is up."})

@@ -14,6 +14,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon sharpening}. */
 @Command(
+    addMethodSubcommands = false,
     name = "sharpening",
     description = "How much pressing the string sharpens it.",
     footer = {

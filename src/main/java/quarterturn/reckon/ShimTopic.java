@@ -9,6 +9,7 @@ import quarterturn.unit.Length;
 
 /** {@code reckon shim}. */
 @Command(
+    addMethodSubcommands = false,
     name = "shim",
     description = "The shim that changes the neck's angle by so much.",
     footer = {

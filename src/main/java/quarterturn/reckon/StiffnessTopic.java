@@ -11,6 +11,7 @@ import quarterturn.unit.Force;
 
 /** {@code reckon stiffness}. */
 @Command(
+    addMethodSubcommands = false,
     name = "stiffness",
     description = "How much a string's stiffness spreads its partials.",
     footer = {

@@ -13,6 +13,7 @@ import quarterturn.unit.UnitWeight;
 
 /** {@code reckon tension}. */
 @Command(
+    addMethodSubcommands = false,
     name = "tension",
     description = "The pull of one tuned string.",
     footer = {

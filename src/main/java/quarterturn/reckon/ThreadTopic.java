@@ -10,6 +10,7 @@ import quarterturn.unit.Turn;
 
 /** {@code reckon thread}. */
 @Command(
+    addMethodSubcommands = false,
     name = "thread",
     description = "How far a screw moves.",
     footer = {"", "JSON: travel_mm."})

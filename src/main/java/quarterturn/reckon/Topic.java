@@ -10,7 +10,11 @@ import picocli.CommandLine.Spec;
 import quarterturn.procedure.UnreadableException;
 
 /** A topic of {@code reckon}, whose fields are the options of its command. */
-@Command(mixinStandardHelpOptions = true, sortOptions = false, usageHelpAutoWidth = true)
+@Command(
+    addMethodSubcommands = false,
+    mixinStandardHelpOptions = true,
+    sortOptions = false,
+    usageHelpAutoWidth = true)
 abstract class Topic implements Callable<Integer> {
   @Option(names = "--json", description = "Print one JSON object instead.")
   private boolean json;

@@ -17,6 +17,7 @@ import quarterturn.unit.Counted;
 
 /** {@code data check}. */
 @Command(
+    addMethodSubcommands = false,
     name = "check",
     description = {
       "Reads every session, every instrument and your settings to their ends, and changes nothing.",

@@ -6,6 +6,7 @@ import quarterturn.command.place.Timed;
 
 /** {@code data}: the data folder as a whole. */
 @Command(
+    addMethodSubcommands = false,
     name = "data",
     description = "Where your data lies, whether all of it is sound, and one file of it to keep.",
     synopsisSubcommandLabel = "COMMAND",

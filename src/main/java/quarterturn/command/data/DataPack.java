@@ -14,6 +14,7 @@ import quarterturn.unit.Printable;
 
 /** {@code data pack FILE}. */
 @Command(
+    addMethodSubcommands = false,
     name = "pack",
     description = {
       "Packs every session and instrument into one new file, to keep or to take to another machine.",

@@ -15,6 +15,7 @@ import quarterturn.unit.Printable;
 
 /** {@code data unpack FILE}. */
 @Command(
+    addMethodSubcommands = false,
     name = "unpack",
     description = {
       "Unpacks what data pack made into the data folder, beside what is there.",

@@ -19,6 +19,7 @@ import quarterturn.unit.Printable;
 
 /** {@code data where}. */
 @Command(
+    addMethodSubcommands = false,
     name = "where",
     description = {
       "Says where your sessions and instruments, your settings and your own files lie, how much",

@@ -3,9 +3,11 @@ package quarterturn.command.face;
 import java.time.ZoneId;
 import java.util.Map;
 import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** The options that choose a face and its colours. */
+@Command(addMethodSubcommands = false)
 public final class Looks {
   /** When to colour. */
   enum Colour {

@@ -19,6 +19,7 @@ import quarterturn.session.store.Sessions;
 
 /** {@code lesson}: a teacher's lesson in a folder. */
 @Command(
+    addMethodSubcommands = false,
     name = "lesson",
     description = "A teacher's lesson: benches that predict before they read, and a desk.",
     synopsisSubcommandLabel = "COMMAND",

@@ -33,6 +33,7 @@ import quarterturn.unit.Printable;
 
 /** {@code lesson desk FOLDER}: the teacher's view of every bench. */
 @Command(
+    addMethodSubcommands = false,
     name = "desk",
     aliases = "board",
     description = {

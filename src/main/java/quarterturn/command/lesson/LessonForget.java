@@ -27,6 +27,7 @@ import quarterturn.unit.Printable;
 
 /** {@code lesson forget FOLDER STUDENT}: strikes a student's name from a finished lesson. */
 @Command(
+    addMethodSubcommands = false,
     name = "forget",
     description = {
       "Strikes a student's name from the files and sheets of a finished lesson. It asks once.",

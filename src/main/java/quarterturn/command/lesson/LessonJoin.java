@@ -35,6 +35,7 @@ import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson join FOLDER}: a bench in a lesson, for the first time or once more. */
 @Command(
+    addMethodSubcommands = false,
     name = "join",
     description = {
       "Joins a lesson at a bench: ${ROOT-COMMAND-NAME} lesson join first-turn --bench left --as Ana,Ben",

@@ -42,6 +42,7 @@ import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */
 @Command(
+    addMethodSubcommands = false,
     name = "new",
     sortOptions = false,
     description = {

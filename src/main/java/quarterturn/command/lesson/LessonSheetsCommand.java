@@ -24,6 +24,7 @@ import quarterturn.unit.Dates;
 
 /** {@code lesson sheets FOLDER}: a sheet for each student, and one for the class. */
 @Command(
+    addMethodSubcommands = false,
     name = "sheets",
     description = {
       "Writes a sheet for each student and one for the class, as a lesson stands. No grades.",

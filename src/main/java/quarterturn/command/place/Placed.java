@@ -12,7 +12,7 @@ import quarterturn.session.store.Settings;
 import quarterturn.session.store.UserFolders;
 
 /** A command that reads or writes sessions, instruments or procedures. */
-@Command
+@Command(addMethodSubcommands = false)
 public abstract class Placed extends Timed implements Callable<Integer> {
   @Mixin protected final Where where = new Where();
 

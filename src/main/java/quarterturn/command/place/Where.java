@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Option;
@@ -29,6 +30,7 @@ import quarterturn.unit.Printable;
  * Whose sessions and instruments, and which files of a user's own: what the options say, else the
  * file of settings, else the platform's own folder.
  */
+@Command(addMethodSubcommands = false)
 public final class Where {
   /** The place of these options in an unsorted help: behind a command's own. */
   public static final int ORDER = 1;

@@ -9,7 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.procedure.read.ConditionParser;
+import quarterturn.procedure.read.clause.ConditionParser;
 import quarterturn.unit.Turn;
 
 /**

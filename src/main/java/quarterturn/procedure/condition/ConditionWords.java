@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.procedure.read.ConditionParser;
+import quarterturn.procedure.read.clause.ConditionParser;
 
 /** A condition in the words that {@link ConditionParser} reads as the same condition. */
 public final class ConditionWords {

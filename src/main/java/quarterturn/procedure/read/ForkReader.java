@@ -8,6 +8,8 @@ import quarterturn.procedure.Branch.Fork;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;
 import quarterturn.procedure.condition.Condition;
+import quarterturn.procedure.read.clause.ConditionParser;
+import quarterturn.procedure.read.clause.MisreadException;
 import quarterturn.procedure.read.form.Keys;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.MappingKeys;
@@ -130,7 +132,7 @@ record ForkReader(Faults faults, References references) {
       return null;
     }
     try {
-      ConditionParser.Parsed parsed = ConditionParser.parse(when.text());
+      ConditionParser.Parsed parsed = ConditionParser.parse(when.text(), BoundsReader::of);
       references.condition(when, parsed.named());
       return parsed.condition();
     } catch (MisreadException e) {

@@ -71,12 +71,13 @@ final class Loading {
    */
   Loaded load(@Nullable Found first, @Nullable String expected)
       throws UnreadableException, IOException {
-    Map<String, Hazard> hazards = hazards(shelf.needed("safety", "hazards"));
-    Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
+    Rules rules = shelf.ofProgram() ? ProgramRules.all() : rules();
+    Map<String, Hazard> hazards = rules.hazards();
+    Map<String, Kind> kinds = rules.kinds();
+    Limits limits = rules.limits();
+    Results results = rules.results();
     known = hazards == null ? null : List.copyOf(hazards.keySet());
     shown = hazards == null ? List.of() : hazards.values();
-    Limits limits = limits(shelf.needed("safety", "limits"), known);
-    Results results = results(shelf.needed("procedures", "results"), limits);
     if (expected != null) {
       tried.add(expected);
     }
@@ -101,7 +102,8 @@ final class Loading {
     Tightened tightened = new Tightened(limits, ownRules ? Shelf.program().limits() : limits);
     procedures.forEach((id, one) -> read.put(id, tightened.of(one.draft().procedure())));
     Map<String, Source> sources = new LinkedHashMap<>();
-    files.forEach(file -> file.sources().forEach(one -> sources.put(one.file(), one)));
+    Stream.concat(rules.files().stream(), files.stream())
+        .forEach(file -> file.sources().forEach(one -> sources.put(one.file(), one)));
     Set<String> own = new LinkedHashSet<>();
     Set<String> shipped = new LinkedHashSet<>();
     procedures.forEach((id, one) -> (one.own() ? own : shipped).add(id));
@@ -110,6 +112,16 @@ final class Loading {
     }
     Library library = new Library(read, kinds, hazards, limits, results);
     return new Loaded(library, sources, own, ownRules ? shipped : Set.of());
+  }
+
+  /** Reads what procedures are held to. */
+  Rules rules() throws IOException {
+    Map<String, Hazard> hazards = hazards(shelf.needed("safety", "hazards"));
+    List<String> ids = hazards == null ? null : List.copyOf(hazards.keySet());
+    Map<String, Kind> kinds = read(shelf.needed("procedures", "kinds"), KindsReader::draft);
+    Limits limits = limits(shelf.needed("safety", "limits"), ids);
+    Results results = results(shelf.needed("procedures", "results"), limits);
+    return new Rules(hazards, kinds, limits, results, List.copyOf(files));
   }
 
   /** The limits and results that come with the program. */
@@ -334,7 +346,7 @@ final class Loading {
     above.remove(id);
   }
 
-  private List<Fault> faults() {
+  List<Fault> faults() {
     List<Fault> all = new ArrayList<>(broken);
     files.forEach(file -> all.addAll(file.sorted()));
     return all;

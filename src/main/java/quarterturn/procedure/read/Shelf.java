@@ -113,15 +113,20 @@ public final class Shelf {
   /** The limits and results; where there are files of the user's own, all of them are read. */
   public Outline outline() throws UnreadableException, IOException {
     if (own == null) {
-      return new Loading(this).outline();
+      return ProgramRules.outline();
     }
     Library rules = rules();
     return new Outline(rules.limits(), rules.results());
   }
 
   /** The rules that come with the program. */
-  static Library program() throws UnreadableException, IOException {
+  public static Library program() throws UnreadableException, IOException {
     return new Shelf(null).rules();
+  }
+
+  /** Whether nothing of a user's own is here. */
+  boolean ofProgram() {
+    return own == null;
   }
 
   /** The library that a procedure needs, with the text of the files. */

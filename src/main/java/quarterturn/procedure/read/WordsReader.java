@@ -28,6 +28,8 @@ import quarterturn.unit.Worded;
 record WordsReader(Faults faults, References references, @Nullable List<String> hazards) {
   private static final Pattern BRACES = Pattern.compile(Blank.WRITTEN.pattern() + "|[{}]");
 
+  private static final List<String> BLANKS = Worded.words(Blank.values());
+
   /**
    * Most faulty blanks told of in one text; finding the place of each takes a walk through the
    * text.
@@ -101,7 +103,9 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
     if (scalar == null) {
       return null;
     }
-    List<String> known = Worded.words(Blank.values());
+    if (scalar.text().indexOf('{') < 0 && scalar.text().indexOf('}') < 0) {
+      return scalar.text();
+    }
     Matcher m = BRACES.matcher(scalar.text());
     int found = 0;
     while (m.find() && found < MOST_BLANKS) {
@@ -113,10 +117,10 @@ record WordsReader(Faults faults, References references, @Nullable List<String> 
             m.start(),
             "a brace without its partner",
             "Write a blank as {reading}, and leave braces out of other text");
-      } else if (!known.contains(name)) {
+      } else if (!BLANKS.contains(name)) {
         found++;
         String wrong = "there is no blank {" + Quote.cut(name) + "}";
-        add(scalar, m.start(), wrong, Quote.allowed(name, known));
+        add(scalar, m.start(), wrong, Quote.allowed(name, BLANKS));
       }
     }
     return scalar.text();

@@ -16,6 +16,8 @@ import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Amounts;
 import quarterturn.procedure.kind.Bounds;
 import quarterturn.procedure.kind.Quantity;
+import quarterturn.procedure.read.clause.ConditionParser;
+import quarterturn.procedure.read.clause.MisreadException;
 import quarterturn.procedure.read.yaml.Faults;
 import quarterturn.procedure.read.yaml.Source;
 import quarterturn.unit.NotUnderstoodException;
@@ -128,7 +130,8 @@ class BoundsTest {
   })
   void anAmountThatCannotBe(String condition) {
     MisreadException e =
-        assertThrows(MisreadException.class, () -> ConditionParser.parse(condition));
+        assertThrows(
+            MisreadException.class, () -> ConditionParser.parse(condition, BoundsReader::of));
     assertThat(e).hasMessageThat().contains("ee whether the unit is right");
   }
 

@@ -33,14 +33,17 @@ public final class Source {
   private @Nullable Letters letters;
   private @Nullable Node tree;
 
+  /** The {@link TreeFile} of it, which is read when the tree is asked for. */
+  private final byte @Nullable [] kept;
+
   /** A character that cannot be shown, which {@link #LOST} stands for now. */
   record Unshown(int offset, int codePoint) {}
 
-  private Source(String file, byte[] bytes, @Nullable Letters letters, @Nullable Node tree) {
+  private Source(String file, byte[] bytes, @Nullable Letters letters, byte @Nullable [] kept) {
     this.file = file;
     this.bytes = bytes;
     this.letters = letters;
-    this.tree = tree;
+    this.kept = kept;
   }
 
   /** What stands in the file, in code points, and where its lines begin. */
@@ -82,8 +85,7 @@ public final class Source {
    * @throws UnreadableException as {@link #of(String, byte[])}
    */
   public static Source of(String file, byte[] bytes, byte[] kept) throws UnreadableException {
-    Node tree = TreeFile.read(file, bytes, kept);
-    return tree == null ? of(file, bytes) : new Source(file, bytes, null, tree);
+    return TreeFile.fits(bytes, kept) ? new Source(file, bytes, null, kept) : of(file, bytes);
   }
 
   /**
@@ -131,11 +133,14 @@ public final class Source {
   /** The characters that were replaced. */
   List<Unshown> unshown() {
     // A tree was read without a fault.
-    return tree != null ? List.of() : List.copyOf(letters().unshown());
+    return kept != null ? List.of() : List.copyOf(letters().unshown());
   }
 
   /** The tree that was read from this source without a fault, or null. */
   @Nullable Node tree() {
+    if (tree == null && kept != null) {
+      tree = TreeFile.read(file, bytes, kept);
+    }
     return tree;
   }
 

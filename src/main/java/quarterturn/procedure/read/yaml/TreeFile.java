@@ -51,6 +51,11 @@ public final class TreeFile {
     return yaml.substring(0, yaml.length() - YAML.length()) + ".tree";
   }
 
+  /** Whether {@code tree} was made of this state of the file. */
+  static boolean fits(byte[] yaml, byte[] tree) {
+    return ByteBuffer.wrap(tree).getInt() == sum(yaml);
+  }
+
   /**
    * The tree of a file; null where these bytes are of another state of it.
    *

@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import quarterturn.procedure.kind.Quantity;
 import quarterturn.unit.NotUnderstoodException;
 
 /** The part of a condition that follows a quantity. */
-record QuantityClause(Clause words, Quantity quantity) {
+record QuantityClause(Clause words, Quantity quantity, Bounds bounds) {
   private static final String BELOW = "below";
   private static final String AT_LEAST = "at least";
   private static final String MORE = " by more than";
@@ -108,7 +108,6 @@ record QuantityClause(Clause words, Quantity quantity) {
     try {
       double written = Amounts.of(quantity, amount);
       boolean repeats = comparison.equals(REPEATS) || comparison.equals(SCATTERS);
-      Bounds bounds = BoundsReader.of(quantity);
       boolean differs = comparison.endsWith(MORE) || comparison.endsWith(AT_MOST);
       return repeats
           ? bounds.repeats(written)

@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;

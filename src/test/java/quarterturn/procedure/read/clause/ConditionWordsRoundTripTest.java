@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import static com.google.common.truth.Truth.assertThat;
 import static com.google.common.truth.Truth.assertWithMessage;
@@ -17,12 +17,16 @@ import quarterturn.procedure.condition.ConditionWords;
 import quarterturn.procedure.condition.Feel;
 import quarterturn.procedure.condition.RandomConditions;
 import quarterturn.procedure.condition.Role;
+import quarterturn.procedure.read.BoundsReader;
+import quarterturn.procedure.read.Shelf;
 
 /** The words of a condition are read as the very same condition. */
 class ConditionWordsRoundTripTest {
   private static void readBack(Condition condition) throws MisreadException {
     String words = ConditionWords.of(condition);
-    assertWithMessage(words).that(ConditionParser.parse(words).condition()).isEqualTo(condition);
+    assertWithMessage(words)
+        .that(ConditionParser.parse(words, BoundsReader::of).condition())
+        .isEqualTo(condition);
   }
 
   @Test
@@ -89,7 +93,8 @@ class ConditionWordsRoundTripTest {
     "rod-place is not pocket or sound-hole",
   })
   void theWordsAreThoseOfAFile(String words) throws MisreadException {
-    assertThat(ConditionWords.of(ConditionParser.parse(words).condition())).isEqualTo(words);
+    assertThat(ConditionWords.of(ConditionParser.parse(words, BoundsReader::of).condition()))
+        .isEqualTo(words);
   }
 
   @Test

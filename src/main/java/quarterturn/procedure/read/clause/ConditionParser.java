@@ -1,15 +1,17 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
+import quarterturn.procedure.kind.Bounds;
 import quarterturn.procedure.kind.Quantity;
 import quarterturn.procedure.read.yaml.Scalars;
 import quarterturn.unit.Worded;
@@ -51,7 +53,7 @@ public final class ConditionParser {
    *
    * @param named in the order they stand
    */
-  record Parsed(Condition condition, List<Named> named) {}
+  public record Parsed(Condition condition, List<Named> named) {}
 
   /**
    * A step named in a condition.
@@ -59,25 +61,29 @@ public final class ConditionParser {
    * @param at where it stands in the text
    * @param options the options of it that are named, empty for a step that is only reached
    */
-  record Named(String step, int at, List<NamedOption> options) {}
+  public record Named(String step, int at, List<NamedOption> options) {}
 
   /** An option named in a condition. */
-  record NamedOption(String option, int at) {}
+  public record NamedOption(String option, int at) {}
 
   private final Clause words;
+  private final Function<Quantity, Bounds> bounds;
   private final List<Named> named = new ArrayList<>();
 
-  private ConditionParser(String text) {
+  private ConditionParser(String text, Function<Quantity, Bounds> bounds) {
     words = new Clause(text);
+    this.bounds = bounds;
   }
 
   /**
    * Reads {@code text}.
    *
+   * @param bounds what nobody may go beyond with a quantity
    * @throws MisreadException with the place of the word that does not fit and what may stand there
    */
-  static Parsed parse(String text) throws MisreadException {
-    ConditionParser parser = new ConditionParser(text);
+  public static Parsed parse(String text, Function<Quantity, Bounds> bounds)
+      throws MisreadException {
+    ConditionParser parser = new ConditionParser(text, bounds);
     List<Condition> parts = new ArrayList<>();
     do {
       parts.add(parser.clause());
@@ -115,7 +121,7 @@ public final class ConditionParser {
     }
     for (Quantity quantity : Quantity.values()) {
       if (quantity.word().equals(first)) {
-        return new QuantityClause(words, quantity).read();
+        return new QuantityClause(words, quantity, bounds.apply(quantity)).read();
       }
     }
     return switch (first) {

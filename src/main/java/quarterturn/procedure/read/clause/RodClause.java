@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import java.util.ArrayList;
 import java.util.Arrays;

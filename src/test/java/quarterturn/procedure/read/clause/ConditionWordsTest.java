@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import static com.google.common.truth.Truth.assertThat;
 
@@ -12,6 +12,8 @@ import quarterturn.procedure.Procedure;
 import quarterturn.procedure.Step;
 import quarterturn.procedure.condition.Condition;
 import quarterturn.procedure.condition.ConditionWords;
+import quarterturn.procedure.read.BoundsReader;
+import quarterturn.procedure.read.Shelf;
 
 /** What is said of a condition reads back as the same condition. */
 class ConditionWordsTest {
@@ -45,9 +47,9 @@ class ConditionWordsTest {
         "rod felt stiff or free",
       })
   void readsBack(String text) throws MisreadException {
-    Condition condition = ConditionParser.parse(text).condition();
+    Condition condition = ConditionParser.parse(text, BoundsReader::of).condition();
     String words = ConditionWords.of(condition);
-    assertThat(ConditionParser.parse(words).condition()).isEqualTo(condition);
+    assertThat(ConditionParser.parse(words, BoundsReader::of).condition()).isEqualTo(condition);
   }
 
   @Test
@@ -64,7 +66,8 @@ class ConditionWordsTest {
         for (Step step : procedure.steps().values()) {
           for (Branch branch : step.fork().branches()) {
             String words = ConditionWords.of(branch.when());
-            assertThat(ConditionParser.parse(words).condition()).isEqualTo(branch.when());
+            assertThat(ConditionParser.parse(words, BoundsReader::of).condition())
+                .isEqualTo(branch.when());
             seen++;
           }
         }

@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -53,6 +53,9 @@ final class Clause {
 
   /** Takes all of {@code phrase} if it comes next. */
   boolean take(String phrase) {
+    if (!phrase.startsWith(peek(0))) {
+      return false;
+    }
     int length = phrase.split(" ", -1).length;
     if (common(phrase) < length) {
       return false;

@@ -1,7 +1,7 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 /** A condition that cannot be read, and the letter at which it goes wrong. */
-final class MisreadException extends Exception {
+public final class MisreadException extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final int at;
@@ -16,17 +16,17 @@ final class MisreadException extends Exception {
   }
 
   /** Index into the condition's text. */
-  int at() {
+  public int at() {
     return at;
   }
 
   /** What was found at the letter where the condition goes wrong. */
-  String wrong() {
+  public String wrong() {
     return wrong;
   }
 
   /** What may stand at the letter where the condition goes wrong. */
-  String mend() {
+  public String mend() {
     return mend;
   }
 }

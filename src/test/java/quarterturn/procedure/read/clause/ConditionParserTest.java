@@ -1,4 +1,4 @@
-package quarterturn.procedure.read;
+package quarterturn.procedure.read.clause;
 
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -19,13 +19,14 @@ import quarterturn.procedure.condition.Response;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.condition.Verdict;
 import quarterturn.procedure.kind.Quantity;
-import quarterturn.procedure.read.ConditionParser.Named;
-import quarterturn.procedure.read.ConditionParser.NamedOption;
+import quarterturn.procedure.read.BoundsReader;
+import quarterturn.procedure.read.clause.ConditionParser.Named;
+import quarterturn.procedure.read.clause.ConditionParser.NamedOption;
 import quarterturn.unit.Turn;
 
 class ConditionParserTest {
   private static Condition read(String text) throws MisreadException {
-    return ConditionParser.parse(text).condition();
+    return ConditionParser.parse(text, BoundsReader::of).condition();
   }
 
   @ParameterizedTest
@@ -173,7 +174,8 @@ class ConditionParserTest {
 
   @Test
   void aChoiceNamesItsStepAndOptions() throws MisreadException {
-    ConditionParser.Parsed parsed = ConditionParser.parse("rod-place is sound-hole or pocket");
+    ConditionParser.Parsed parsed =
+        ConditionParser.parse("rod-place is sound-hole or pocket", BoundsReader::of);
     assertThat(parsed.condition())
         .isEqualTo(new Condition.Chosen("rod-place", Set.of("sound-hole", "pocket")));
     assertThat(parsed.named())
@@ -252,7 +254,7 @@ class ConditionParserTest {
   @MethodSource("misreadings")
   void eachMistakeIsPointedAt(String text, int at, String said) {
     MisreadException misread =
-        assertThrows(MisreadException.class, () -> ConditionParser.parse(text));
+        assertThrows(MisreadException.class, () -> ConditionParser.parse(text, BoundsReader::of));
     assertThat(misread).hasMessageThat().contains(said);
     assertThat(misread.at()).isEqualTo(at);
   }
