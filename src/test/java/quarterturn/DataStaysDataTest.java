@@ -49,7 +49,7 @@ class DataStaysDataTest {
       a word of English: procedure/check/words/Grammar now
       a word of English: report/DueList now
       a word of English: unit/Dates now
-      a folder: session/store/UserFolders share
+      a folder: platform/UserFolders share
       a word at the desk: lesson/teacher/DeskDialogue level
       a word at the desk: screen/DeskPage level
       a quantity in a message: procedure/condition/Amounts temperature

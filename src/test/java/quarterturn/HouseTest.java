@@ -10,9 +10,12 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import java.io.Console;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -29,7 +32,7 @@ class HouseTest {
   private static final List<Set<String>> FLOORS =
       List.of(
           Set.of("unit"),
-          Set.of("craft"),
+          Set.of("craft", "platform"),
           Set.of("procedure"),
           Set.of("session"),
           Set.of("rehearsal"),
@@ -175,6 +178,27 @@ class HouseTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("java.io..", "java.nio..", "java.time..")
+        .check(HOUSE);
+  }
+
+  @Test
+  void onlyThePlatformKnowsTheSystemAndTypedFacesNeedNothingOfIt() {
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideOutsideOfPackage("quarterturn.platform")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("sun..", "jdk..", "org.jline.terminal.impl..", "org.jline.nativ..")
+        .orShould()
+        .dependOnClassesThat()
+        .belongToAnyOf(Console.class, PosixFilePermission.class, PosixFilePermissions.class)
+        .check(HOUSE);
+    ArchRuleDefinition.noClasses()
+        .that()
+        .resideInAnyPackage("quarterturn.line..", "quarterturn.script..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage("quarterturn.platform")
         .check(HOUSE);
   }
 }

@@ -13,10 +13,10 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import quarterturn.platform.UserFolders;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.session.Program;
-import quarterturn.session.store.UserFolders;
 
 /**
  * A command of the program as a shell and a manual need it, read from the command line itself.

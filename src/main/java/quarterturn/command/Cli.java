@@ -25,10 +25,11 @@ import quarterturn.command.place.Output;
 import quarterturn.command.place.Placed;
 import quarterturn.command.place.Timed;
 import quarterturn.command.place.Where;
+import quarterturn.platform.Encodings;
+import quarterturn.platform.UserFolders;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
-import quarterturn.session.store.UserFolders;
 import quarterturn.unit.Digits;
 import quarterturn.unit.NotUnderstoodException;
 
@@ -148,7 +149,7 @@ public final class Cli extends Placed {
     try {
       return Path.of(typed);
     } catch (InvalidPathException e) {
-      throw new CommandLine.TypeConversionException(Letters.of(e, Letters.ofNames()));
+      throw new CommandLine.TypeConversionException(Letters.of(e, Encodings.ofFileNames()));
     }
   }
 

@@ -18,6 +18,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import quarterturn.command.place.Letters;
 import quarterturn.command.place.Where;
+import quarterturn.platform.Encodings;
 import quarterturn.procedure.condition.Quote;
 import quarterturn.unit.Printable;
 
@@ -47,7 +48,7 @@ final class Complaint {
   }
 
   static String of(Exception e) {
-    String letters = Letters.of(e, Letters.ofNames());
+    String letters = Letters.of(e, Encodings.ofFileNames());
     if (letters != null) {
       return clean(letters);
     }

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import quarterturn.command.face.Face;
-import quarterturn.command.face.Faces;
 import quarterturn.command.face.Looks;
+import quarterturn.platform.StandardStreams;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.Limits;
 import quarterturn.procedure.Outline;
@@ -46,7 +46,7 @@ record Home(Sessions sessions, Looks looks, Role role, List<String> said) {
   /** Shows it until it is left: at a terminal, what was begun from it leads back to it. */
   int open() throws IOException, UnreadableException, InterruptedException {
     try (Face face = looks.faces(sessions.clock().getZone()).open()) {
-      return open(face, Faces.atATerminal());
+      return open(face, StandardStreams.areATerminal());
     }
   }
 

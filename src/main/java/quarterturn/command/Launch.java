@@ -17,12 +17,13 @@ import quarterturn.command.face.Looks;
 import quarterturn.command.place.Letters;
 import quarterturn.command.place.Output;
 import quarterturn.command.place.Where;
+import quarterturn.platform.Encodings;
+import quarterturn.platform.UserFolders;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
 import quarterturn.procedure.read.Shelf;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.store.Settings;
-import quarterturn.session.store.UserFolders;
 import quarterturn.unit.NotUnderstoodException;
 
 /**
@@ -63,7 +64,7 @@ public final class Launch {
     List<String> words = new ArrayList<>(List.of(args));
     // Where this can't be read, a path that begins here leads elsewhere.
     words.add(System.getProperty("user.dir", ""));
-    @Nullable String unread = Letters.unread(words, Letters.ofNames());
+    @Nullable String unread = Letters.unread(words, Encodings.ofFileNames());
     if (unread != null) {
       complain(unread);
       return USAGE;

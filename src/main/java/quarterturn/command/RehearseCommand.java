@@ -13,11 +13,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import quarterturn.command.face.Face;
-import quarterturn.command.face.Faces;
 import quarterturn.command.face.Looks;
 import quarterturn.command.place.Export;
 import quarterturn.command.place.Placed;
 import quarterturn.line.Progress;
+import quarterturn.platform.StandardStreams;
 import quarterturn.procedure.Library;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
@@ -233,7 +233,7 @@ final class RehearseCommand extends Placed {
       return print(FleetReport.weights(all.weights()));
     }
     Fleet.Result result;
-    if (Faces.atATerminal()) {
+    if (StandardStreams.areATerminal()) {
       try (Progress bar = new Progress(System.err, necks)) {
         result = all.run(bar::at);
       }

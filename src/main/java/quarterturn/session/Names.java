@@ -3,19 +3,13 @@ package quarterturn.session;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.random.RandomGenerator;
-import java.util.regex.Pattern;
+import quarterturn.platform.ReservedNames;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 
 /** Names of sessions, instruments and the like, which are also file names on every system. */
 public final class Names {
   private static final int LONGEST = 41;
-
-  /** Length of the longest device's name. */
-  private static final int SHORT = 4;
-
-  /** Device names that Windows reserves, whatever ending follows. */
-  private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]");
 
   /**
    * Digits and letters of a random mark, without i, l, o and u, which are misread or make words.
@@ -55,9 +49,7 @@ public final class Names {
         return false;
       }
     }
-    return !name.isEmpty()
-        && name.length() <= LONGEST
-        && (name.length() > SHORT || !DEVICE.matcher(name).matches());
+    return !name.isEmpty() && name.length() <= LONGEST && !ReservedNames.has(name);
   }
 
   /**

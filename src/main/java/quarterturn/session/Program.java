@@ -4,6 +4,7 @@ import java.io.File;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.security.CodeSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -74,7 +75,9 @@ public record Program(String call, List<String> options) {
 
   /** This program, with options that each command needs. */
   public Program with(List<String> more) {
-    return new Program(call, Stream.concat(options.stream(), more.stream()).toList());
+    List<String> all = new ArrayList<>(options);
+    all.addAll(more);
+    return new Program(call, all);
   }
 
   /** The whole line to type for a command such as "resume 2027-03-01-relief-ab12". */

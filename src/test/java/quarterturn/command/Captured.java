@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.stream.Stream;
-import quarterturn.session.store.UserFolders;
+import quarterturn.platform.UserFolders;
 
 /** A command line that was run in this process, and what it printed. */
 public record Captured(int status, String out, String err) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
-import quarterturn.session.store.UserFolders;
+import quarterturn.platform.UserFolders;
 import quarterturn.session.store.archive.Bytes;
 import quarterturn.session.store.archive.Invented;
 

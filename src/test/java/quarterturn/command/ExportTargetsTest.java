@@ -22,7 +22,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
 import quarterturn.lesson.InventedLesson;
-import quarterturn.session.store.UserFolders;
+import quarterturn.platform.UserFolders;
 
 /** Where exports may be written, and what stands there afterwards. */
 @Isolated

@@ -21,9 +21,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.command.place.Output;
 import quarterturn.lesson.InventedLesson;
+import quarterturn.platform.UserFolders;
 import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Store;
-import quarterturn.session.store.UserFolders;
 
 /** Standard output that is full, or that nobody reads on, by every command. */
 @Isolated

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quarterturn.lesson.InventedLesson;
-import quarterturn.session.store.UserFolders;
+import quarterturn.platform.UserFolders;
 
 /** Folders that options name, in any script, and where no folder is. */
 @Isolated

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
+import quarterturn.platform.UserFolders;
 import quarterturn.session.listing.Glance;
 import quarterturn.session.store.Store;
-import quarterturn.session.store.UserFolders;
 
 /** What settings.yaml sets, through whole commands; a session of one's own procedure. */
 @Isolated

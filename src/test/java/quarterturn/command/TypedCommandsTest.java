@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Isolated;
 import picocli.CommandLine;
+import quarterturn.platform.UserFolders;
 import quarterturn.session.Program;
-import quarterturn.session.store.UserFolders;
 
 /** Whatever a person is told to type can be typed as it stands, and stands on one line. */
 @Isolated

@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import quarterturn.platform.Folders;
 import quarterturn.procedure.kind.Style;
 import quarterturn.session.Instrument;
-import quarterturn.session.journal.Folders;
 import quarterturn.session.store.Store;
 
 /**

@@ -2,7 +2,7 @@ package quarterturn.line;
 
 import java.io.IOException;
 import java.time.ZoneOffset;
-import quarterturn.screen.terminal.SystemTerminal;
+import quarterturn.platform.SystemTerminal;
 import quarterturn.unit.Dates;
 
 /** A program of its own for {@link TerminalTest}: an invented bench, typed at a real terminal. */

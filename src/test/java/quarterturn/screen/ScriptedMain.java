@@ -11,9 +11,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.jline.terminal.Terminal;
+import quarterturn.platform.SystemTerminal;
 import quarterturn.screen.terminal.Settings;
 import quarterturn.screen.terminal.Surface;
-import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.session.Prompt;
 
 /**

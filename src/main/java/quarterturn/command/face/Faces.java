@@ -1,15 +1,14 @@
 package quarterturn.command.face;
 
-import java.io.Console;
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
 import org.jline.terminal.Terminal;
 import quarterturn.line.Typing;
+import quarterturn.platform.StandardStreams;
+import quarterturn.platform.SystemTerminal;
 import quarterturn.screen.terminal.Settings;
 import quarterturn.screen.terminal.Surface;
-import quarterturn.screen.terminal.SystemTerminal;
 import quarterturn.script.ScriptFace;
 
 /**
@@ -26,22 +25,6 @@ public record Faces(Kind kind, boolean coloured, ZoneId zone) {
     TYPED,
     /** JSON lines. */
     SCRIPT
-  }
-
-  /** Whether both ends are a terminal. */
-  public static boolean atATerminal() {
-    Console console = System.console();
-    if (console == null) {
-      return false;
-    }
-    try {
-      // From Java 22 on there is a console without a terminal too, and a way to ask.
-      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
-    } catch (NoSuchMethodException e) {
-      return true;
-    } catch (IllegalAccessException | InvocationTargetException e) {
-      return false;
-    }
   }
 
   /** The face, to be closed when its last session ends. */
@@ -63,7 +46,11 @@ public record Faces(Kind kind, boolean coloured, ZoneId zone) {
 
   private static Typing typing() {
     return Typing.open(
-        System.getenv("TERM"), atATerminal(), SystemTerminal::forLines, System.in, System.out);
+        System.getenv("TERM"),
+        StandardStreams.areATerminal(),
+        SystemTerminal::forLines,
+        System.in,
+        System.out);
   }
 
   private Settings settings(Terminal terminal) {

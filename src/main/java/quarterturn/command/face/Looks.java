@@ -5,6 +5,7 @@ import java.util.Map;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import quarterturn.platform.StandardStreams;
 
 /** The options that choose a face and its colours. */
 @Command(addMethodSubcommands = false)
@@ -45,7 +46,7 @@ public final class Looks {
       return new Faces(Faces.Kind.SCRIPT, false, zone);
     }
     boolean dumb = "dumb".equals(env.get("TERM"));
-    boolean terminal = Faces.atATerminal();
+    boolean terminal = StandardStreams.areATerminal();
     if ((chosen != null && chosen.plain) || dumb || !terminal) {
       return new Faces(Faces.Kind.TYPED, false, zone);
     }

@@ -33,11 +33,11 @@ import quarterturn.lesson.store.WriterLog;
 import quarterturn.lesson.teacher.NextLesson;
 import quarterturn.lesson.teacher.RealNecks;
 import quarterturn.lesson.teacher.TurnedNeck;
+import quarterturn.platform.Folders;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.session.Dialogue;
 import quarterturn.session.ExitStatus;
 import quarterturn.session.Program;
-import quarterturn.session.journal.Folders;
 import quarterturn.unit.NotUnderstoodException;
 
 /** {@code lesson new FOLDER}: plans a lesson, by options or by answering questions. */

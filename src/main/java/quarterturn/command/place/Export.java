@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.journal.Folders;
+import quarterturn.platform.Folders;
 
 /**
  * A file that a person named for a command to write.

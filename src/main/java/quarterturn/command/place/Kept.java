@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quarterturn.lesson.store.LessonFolder;
+import quarterturn.platform.Links;
 import quarterturn.session.journal.LogFormat;
 
 /**
@@ -88,7 +89,7 @@ public record Kept(List<Path> folders, List<Path> files) {
   /** Whether it is a second name of a file that is kept. */
   private boolean linked(Path real) throws IOException {
     Object key = key(real);
-    if (key == null || names(real) == 1) {
+    if (key == null || Links.to(real) == 1) {
       return false;
     }
     for (Path file : files) {
@@ -114,14 +115,5 @@ public record Kept(List<Path> folders, List<Path> files) {
     return Files.exists(file, LinkOption.NOFOLLOW_LINKS)
         ? Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS).fileKey()
         : null;
-  }
-
-  /** How many names a file has; 2 where the platform does not tell. */
-  private static int names(Path file) throws IOException {
-    try {
-      return Files.getAttribute(file, "unix:nlink") instanceof Integer many ? many : 2;
-    } catch (UnsupportedOperationException | IllegalArgumentException e) {
-      return 2;
-    }
   }
 }

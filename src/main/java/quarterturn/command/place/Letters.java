@@ -13,11 +13,6 @@ public final class Letters {
 
   private Letters() {}
 
-  /** How names of files are written here. */
-  public static String ofNames() {
-    return System.getProperty("sun.jnu.encoding", "UTF-8");
-  }
-
   /**
    * What to set where one of the typed words could not be read; null where all could.
    *

@@ -7,9 +7,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import quarterturn.command.face.Face;
 import quarterturn.command.face.Faces;
+import quarterturn.platform.UserFolders;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
-import quarterturn.session.store.UserFolders;
 
 /** A command that reads or writes sessions, instruments or procedures. */
 @Command(addMethodSubcommands = false)

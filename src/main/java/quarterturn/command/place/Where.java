@@ -16,13 +16,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import quarterturn.platform.UserFolders;
 import quarterturn.procedure.condition.Role;
 import quarterturn.session.Program;
 import quarterturn.session.store.Sessions;
 import quarterturn.session.store.Settings;
 import quarterturn.session.store.Settings.Key;
 import quarterturn.session.store.Store;
-import quarterturn.session.store.UserFolders;
 import quarterturn.unit.NotUnderstoodException;
 import quarterturn.unit.Printable;
 

@@ -7,7 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.journal.Folders;
+import quarterturn.platform.Folders;
 
 /**
  * A name whose striking has begun. A small file says so until all is done: where it is cut short,

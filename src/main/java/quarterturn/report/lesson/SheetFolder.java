@@ -16,7 +16,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import quarterturn.session.journal.Folders;
+import quarterturn.platform.Folders;
 
 /** Writes a lesson's sheets, never over a file that exists. */
 public final class SheetFolder {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import quarterturn.platform.Pastes;
 import quarterturn.unit.Pasted;
 
 /**

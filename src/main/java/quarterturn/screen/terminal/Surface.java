@@ -13,6 +13,9 @@ import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.utils.NonBlocking;
 import org.jspecify.annotations.Nullable;
+import quarterturn.platform.SteadyTerminal;
+import quarterturn.platform.Stop;
+import quarterturn.platform.SystemTerminal;
 import quarterturn.session.ExitStatus;
 
 /**

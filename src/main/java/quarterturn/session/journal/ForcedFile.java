@@ -11,6 +11,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.Objects;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
+import quarterturn.platform.FileIdentity;
+import quarterturn.platform.FileStamp;
+import quarterturn.platform.Folders;
 
 /**
  * A file open for appending in one process at a time. What was appended is on disk, all or none.

@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ThreadLocalRandom;
 import org.jspecify.annotations.Nullable;
+import quarterturn.platform.FileIdentity;
 
 /**
  * Keeps other windows from opening a journal that is open.

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
+import quarterturn.platform.Folders;
 import quarterturn.session.Names;
 
 /**

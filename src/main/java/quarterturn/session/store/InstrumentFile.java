@@ -23,11 +23,11 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
+import quarterturn.platform.Folders;
 import quarterturn.procedure.kind.Style;
 import quarterturn.procedure.read.Strays;
 import quarterturn.session.Instrument;
 import quarterturn.session.journal.Fields;
-import quarterturn.session.journal.Folders;
 import quarterturn.session.journal.NotAnEventException;
 import quarterturn.unit.Printable;
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import quarterturn.platform.UserFolders;
 import quarterturn.procedure.Fault;
 import quarterturn.procedure.Mark;
 import quarterturn.procedure.Slip;

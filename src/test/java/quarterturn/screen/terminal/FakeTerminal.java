@@ -14,6 +14,8 @@ import org.jline.utils.InfoCmp;
 import org.jline.utils.NonBlocking;
 import org.jline.utils.NonBlockingInputStream;
 import org.jline.utils.NonBlockingReader;
+import quarterturn.platform.SteadyTerminal;
+import quarterturn.platform.TerminalInput;
 
 /** A terminal in this process, whose input is read as that of a real one. */
 public final class FakeTerminal extends LineDisciplineTerminal {

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import quarterturn.Draws;
+import quarterturn.platform.Pastes;
 import quarterturn.unit.Pasted;
 
 class KeyDecoderTest {

@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.platform.FileIdentity;
+import quarterturn.platform.FileStamp;
 import quarterturn.session.Event;
 import quarterturn.session.store.Samples;
 

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.platform.FileIdentity;
 import quarterturn.session.Event;
 import quarterturn.session.FullDisk;
 import quarterturn.session.store.Samples;

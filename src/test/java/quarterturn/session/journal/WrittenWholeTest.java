@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import quarterturn.platform.Folders;
 
 /** A file that is written whole or not at all, beside what stands there. */
 class WrittenWholeTest {

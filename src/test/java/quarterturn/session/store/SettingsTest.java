@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quarterturn.platform.UserFolders;
 import quarterturn.procedure.Fault;
 import quarterturn.session.store.Settings.Key;
 import quarterturn.unit.NotUnderstoodException;

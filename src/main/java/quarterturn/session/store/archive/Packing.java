@@ -17,7 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import quarterturn.session.journal.Folders;
+import quarterturn.platform.Folders;
 import quarterturn.session.journal.ForcedFile;
 import quarterturn.unit.Printable;
 

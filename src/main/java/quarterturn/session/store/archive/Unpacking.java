@@ -11,7 +11,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import quarterturn.session.journal.Folders;
+import quarterturn.platform.Folders;
 import quarterturn.session.journal.ForcedFile;
 import quarterturn.session.journal.Journal;
 import quarterturn.session.journal.JournalLock;

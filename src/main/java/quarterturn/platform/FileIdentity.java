@@ -1,4 +1,4 @@
-package quarterturn.session.journal;
+package quarterturn.platform;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,13 +14,13 @@ import org.jspecify.annotations.Nullable;
  * @param created used only where there is no key. Windows gives a file made soon after another of
  *     its name was deleted the time of that one, so the contents have to be compared too.
  */
-record FileIdentity(@Nullable Object key, FileTime created) {
-  static FileIdentity of(Path file) throws IOException {
+public record FileIdentity(@Nullable Object key, FileTime created) {
+  public static FileIdentity of(Path file) throws IOException {
     BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
     return new FileIdentity(found.fileKey(), found.creationTime());
   }
 
-  boolean same(FileIdentity other) {
+  public boolean same(FileIdentity other) {
     return key != null && other.key != null ? key.equals(other.key) : created.equals(other.created);
   }
 }

@@ -1,7 +1,10 @@
-package quarterturn.screen.terminal;
+package quarterturn.platform;
 
 import java.io.IOError;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.Charset;
@@ -11,26 +14,77 @@ import org.jline.terminal.Attributes.InputFlag;
 import org.jline.terminal.Attributes.LocalFlag;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.impl.PosixSysTerminal;
+import org.jline.terminal.impl.AbstractPosixTerminal;
 import org.jline.utils.Curses;
+import org.jline.utils.FastBufferedOutputStream;
 import org.jline.utils.InfoCmp;
+import org.jline.utils.NonBlocking;
+import org.jline.utils.NonBlockingInputStream;
+import org.jline.utils.NonBlockingReader;
 
 /**
  * JLine's terminal, which tells its window to bracket what is pasted, and gives that back with its
  * modes: at the end, when the program is killed, and while it is stopped.
  */
-final class SteadyTerminal extends PosixSysTerminal {
-  static final String BRACKETS = "\u001b[?2004h";
-  static final String NO_BRACKETS = "\u001b[?2004l";
+public final class SteadyTerminal extends AbstractPosixTerminal {
+  public static final String BRACKETS = "\u001b[?2004h";
+  public static final String NO_BRACKETS = "\u001b[?2004l";
+
+  private static final String NAME = "quarterturn";
 
   private final Attributes found;
+  private final NonBlockingInputStream input;
+  private final OutputStream output;
+  private final NonBlockingReader reader;
+  private final PrintWriter writer;
+  private final Thread closing = new Thread(this::closeAtTheEnd, "close the terminal");
 
   /** As it was seen last. */
   private volatile Size size = new Size(80, 24);
 
   SteadyTerminal(String type, SteadyPty pty, Charset charset) throws IOException {
-    super("quarterturn", type, pty, charset, true, SignalHandler.SIG_DFL);
+    super(NAME, type, pty, charset, SignalHandler.SIG_DFL);
+    input = NonBlocking.nonBlocking(NAME, pty.getSlaveInput());
+    output = new FastBufferedOutputStream(pty.getSlaveOutput());
+    reader = NonBlocking.nonBlocking(NAME, input, charset);
+    writer = new PrintWriter(new OutputStreamWriter(output, charset));
+    parseInfoCmp();
+    Runtime.getRuntime().addShutdownHook(closing);
     found = getAttributes();
+  }
+
+  private void closeAtTheEnd() {
+    try {
+      close();
+    } catch (IOException | RuntimeException gone) {
+      // There is no terminal any more to give back.
+      return;
+    }
+  }
+
+  @Override
+  public InputStream input() {
+    return input;
+  }
+
+  @Override
+  public OutputStream output() {
+    return output;
+  }
+
+  @Override
+  public NonBlockingReader reader() {
+    return reader;
+  }
+
+  @Override
+  public SignalHandler handle(Signal signal, SignalHandler handler) {
+    SignalHandler before = handlers.put(signal, handler);
+    if (before != handler) {
+      boolean usual = handler == SignalHandler.SIG_DFL;
+      SystemSignals.handle(signal.name(), usual ? null : () -> raise(signal));
+    }
+    return before == null ? SignalHandler.SIG_DFL : before;
   }
 
   /** What a full screen sends is known to its painter; to read a list of it would take a while. */
@@ -66,7 +120,7 @@ final class SteadyTerminal extends PosixSysTerminal {
 
   @Override
   public PrintWriter writer() {
-    return closed ? new PrintWriter(Writer.nullWriter()) : super.writer();
+    return closed ? new PrintWriter(Writer.nullWriter()) : writer;
   }
 
   @Override
@@ -78,7 +132,7 @@ final class SteadyTerminal extends PosixSysTerminal {
    * Writes a sequence in one piece, since whoever is told that the program goes on writes beside
    * the one who reads; false where the terminal has none.
    */
-  static boolean whole(Terminal terminal, InfoCmp.Capability capability, Object... params) {
+  public static boolean whole(Terminal terminal, InfoCmp.Capability capability, Object... params) {
     String sequence = terminal.getStringCapability(capability);
     if (sequence == null) {
       return false;
@@ -120,7 +174,7 @@ final class SteadyTerminal extends PosixSysTerminal {
    * Raw mode in which Ctrl-C and Ctrl-Z are still signals, so that they work while the face is
    * busy, and a read waits until there is something.
    */
-  static Attributes raw(Attributes found) {
+  public static Attributes raw(Attributes found) {
     Attributes raw = new Attributes(found);
     raw.setLocalFlags(EnumSet.of(LocalFlag.ICANON, LocalFlag.ECHO, LocalFlag.IEXTEN), false);
     raw.setInputFlags(EnumSet.of(InputFlag.IXON, InputFlag.ICRNL, InputFlag.INLCR), false);
@@ -133,6 +187,17 @@ final class SteadyTerminal extends PosixSysTerminal {
   @Override
   protected void doClose() throws IOException {
     writer.write(NO_BRACKETS);
+    writer.flush();
+    for (Signal signal : Signal.values()) {
+      handle(signal, SignalHandler.SIG_DFL);
+    }
     super.doClose();
+    reader.close();
+    try {
+      Runtime.getRuntime().removeShutdownHook(closing);
+    } catch (IllegalStateException alreadyDying) {
+      // It is what brought us here.
+      return;
+    }
   }
 }

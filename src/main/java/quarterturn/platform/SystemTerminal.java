@@ -1,7 +1,6 @@
-package quarterturn.screen.terminal;
+package quarterturn.platform;
 
 import java.io.IOException;
-import java.nio.charset.Charset;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.jline.terminal.Terminal;
@@ -67,7 +66,7 @@ public final class SystemTerminal {
 
   private static Terminal posix(JniTerminalProvider provider, String type) throws IOException {
     JniNativePty pty = (JniNativePty) provider.current(SystemStream.Output);
-    return new SteadyTerminal(type, new SteadyPty(pty), charset());
+    return new SteadyTerminal(type, new SteadyPty(pty), Encodings.ofTerminal());
   }
 
   private static Terminal windows() throws IOException {
@@ -76,18 +75,7 @@ public final class SystemTerminal {
         .providers("jni")
         .exec(false)
         .dumb(false)
-        .encoding(charset())
+        .encoding(Encodings.ofTerminal())
         .build();
-  }
-
-  /** The terminal's character set as the Java runtime found it. */
-  private static Charset charset() {
-    for (String name : new String[] {"stdout.encoding", "sun.stdout.encoding", "native.encoding"}) {
-      String value = System.getProperty(name);
-      if (value != null && Charset.isSupported(value)) {
-        return Charset.forName(value);
-      }
-    }
-    return Charset.defaultCharset();
   }
 }

@@ -1,4 +1,4 @@
-package quarterturn.screen.terminal;
+package quarterturn.platform;
 
 import static java.nio.charset.StandardCharsets.US_ASCII;
 
@@ -12,9 +12,9 @@ import quarterturn.unit.Pasted;
  * and a mark says so. A terminal without brackets is known by its haste: many bytes in one reading
  * were not typed, so they get the brackets here, and no line end among them is an Enter.
  */
-final class Pastes {
-  static final String BEGIN = "\u001b[200~";
-  static final String END = "\u001b[201~";
+public final class Pastes {
+  public static final String BEGIN = "\u001b[200~";
+  public static final String END = "\u001b[201~";
 
   /** More bytes than this in one reading are a paste. */
   static final int HASTE = 256;
@@ -23,7 +23,7 @@ final class Pastes {
   static final Duration SOON = Duration.ofMillis(50);
 
   /** A paste whose end has not come for this long is over. */
-  static final Duration LOST = Duration.ofSeconds(2);
+  public static final Duration LOST = Duration.ofSeconds(2);
 
   private static final byte[] BEGINS = BEGIN.getBytes(US_ASCII);
   private static final byte[] ENDS = END.getBytes(US_ASCII);

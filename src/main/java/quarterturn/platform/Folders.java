@@ -1,4 +1,4 @@
-package quarterturn.session.journal;
+package quarterturn.platform;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;

@@ -1,4 +1,4 @@
-package quarterturn.screen.terminal;
+package quarterturn.platform;
 
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
@@ -16,7 +16,7 @@ import org.jline.terminal.impl.jni.JniNativePty;
  * attributes have no speed, and setting them would set it to zero), and a read blocks until there
  * is input or the terminal has gone.
  */
-final class SteadyPty extends AbstractPty {
+public final class SteadyPty extends AbstractPty {
   private final JniNativePty pty;
   private final CLibrary.Termios found = new CLibrary.Termios();
 

@@ -1,7 +1,8 @@
-package quarterturn.screen.terminal;
+package quarterturn.platform;
 
 import java.lang.reflect.Method;
-import org.jline.utils.Signals;
+import sun.misc.Signal;
+import sun.misc.SignalHandler;
 
 /**
  * Stops this process as Ctrl-Z would, until the shell continues it, without starting a {@code
@@ -11,7 +12,7 @@ import org.jline.utils.Signals;
  * signal stops the process. So the method beneath it is used; the jar's manifest opens its package
  * ({@code Add-Opens: java.base/jdk.internal.misc}).
  */
-final class Stop {
+public final class Stop {
   private static final String NAME = "TSTP";
 
   private Stop() {}
@@ -20,19 +21,17 @@ final class Stop {
    * Stops the process. Returns true once continued, or at once where no shell could continue it (no
    * job control); false where this runtime or system can't stop.
    */
-  static boolean here() {
+  public static boolean here() {
     try {
-      Class<?> known = Class.forName("sun.misc.Signal");
-      Object stop = known.getConstructor(String.class).newInstance(NAME);
-      Object number = known.getMethod("getNumber").invoke(stop);
+      Signal stop = new Signal(NAME);
       Method raise =
           Class.forName("jdk.internal.misc.Signal").getDeclaredMethod("raise0", int.class);
       raise.setAccessible(true);
-      Object before = Signals.registerDefault(NAME);
+      SignalHandler before = Signal.handle(stop, SignalHandler.SIG_DFL);
       try {
-        raise.invoke(null, number);
+        raise.invoke(null, stop.getNumber());
       } finally {
-        Signals.unregister(NAME, before);
+        Signal.handle(stop, before);
       }
       return true;
     } catch (ReflectiveOperationException | RuntimeException notHere) {

@@ -1,4 +1,4 @@
-package quarterturn.session.journal;
+package quarterturn.platform;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param changed when anything about it was changed, which no program can set back; null where the
  *     system does not tell, as on Windows
  */
-record FileStamp(
+public record FileStamp(
     FileIdentity identity,
     boolean folder,
     long size,
@@ -26,7 +26,7 @@ record FileStamp(
   private static final String VIEW = "unix";
   private static final String CHANGED = "ctime";
 
-  static FileStamp of(Path file) throws IOException {
+  public static FileStamp of(Path file) throws IOException {
     if (!file.getFileSystem().supportedFileAttributeViews().contains(VIEW)) {
       BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
       return new FileStamp(
@@ -52,7 +52,7 @@ record FileStamp(
   }
 
   /** Whether nothing about it has changed; an answer waits for this, so nothing is to be linked. */
-  boolean same(FileStamp other) {
+  public boolean same(FileStamp other) {
     return Objects.equals(identity.key(), other.identity.key())
         && identity.created().equals(other.identity.created())
         && folder == other.folder
@@ -65,7 +65,7 @@ record FileStamp(
    * Whether its times tell more than whole seconds. Where they don't, as on some sticks, two
    * writings within one second look alike.
    */
-  boolean exact() {
+  public boolean exact() {
     return modified.toInstant().getNano() != 0;
   }
 }

@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.platform;
 
 import static com.google.common.truth.Truth.assertThat;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -1,4 +1,4 @@
-package quarterturn.screen.terminal;
+package quarterturn.platform;
 
 import static com.google.common.truth.Truth.assertThat;
 import static java.nio.charset.StandardCharsets.UTF_8;

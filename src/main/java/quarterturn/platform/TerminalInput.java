@@ -1,4 +1,4 @@
-package quarterturn.screen.terminal;
+package quarterturn.platform;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,7 +10,7 @@ import org.jline.utils.NonBlockingInputStream;
  * What the terminal sends. A thread of its own reads all there is, however busy the program is, so
  * that a Ctrl-C never waits in the terminal behind a paste; {@link Pastes} bounds what is kept.
  */
-final class TerminalInput extends NonBlockingInputStream {
+public final class TerminalInput extends NonBlockingInputStream {
   /** Bytes that are kept until somebody reads them; a reading that does not fit in is dropped. */
   private static final int ROOM = 1 << 16;
 
@@ -24,7 +24,7 @@ final class TerminalInput extends NonBlockingInputStream {
   private boolean started;
   private boolean gone;
 
-  TerminalInput(InputStream in) {
+  public TerminalInput(InputStream in) {
     this.in = in;
   }
 

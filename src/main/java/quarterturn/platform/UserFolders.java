@@ -1,4 +1,4 @@
-package quarterturn.session.store;
+package quarterturn.platform;
 
 import java.nio.file.Path;
 import java.util.Locale;
@@ -57,7 +57,7 @@ public record UserFolders(Map<String, String> env, String osName, String userHom
    *
    * @throws NotUnderstoodException where it is unknown
    */
-  Path home() {
+  public Path home() {
     if (userHome.isBlank() || userHome.equals("?")) {
       throw new NotUnderstoodException(
           "the home folder is unknown", "name a data folder with --data DIR");
