@@ -10,8 +10,6 @@ import java.nio.file.InvalidPathException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.FutureTask;
 import org.jspecify.annotations.Nullable;
 import quarterturn.command.face.Looks;
 import quarterturn.command.place.Letters;
@@ -21,7 +19,6 @@ import quarterturn.platform.Encodings;
 import quarterturn.platform.UserFolders;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.condition.Role;
-import quarterturn.procedure.read.Shelf;
 import quarterturn.session.RecordMismatchException;
 import quarterturn.session.store.Settings;
 import quarterturn.unit.NotUnderstoodException;
@@ -69,26 +66,7 @@ public final class Launch {
       complain(unread);
       return USAGE;
     }
-    if (args.length == 0) {
-      ahead(() -> new Shelf(null).outline());
-      return home(clock, folders);
-    }
-    switch (args[0]) {
-      case "start", "resume", "rehearse" -> ahead(Shelf::program);
-      case "due" -> ahead(() -> new Shelf(null).outline());
-      default -> {}
-    }
-    return Cli.executed(clock, folders, args);
-  }
-
-  /**
-   * Reads some of the program's rules, which are read once, while the command line is read or the
-   * terminal opened. What goes wrong is met again by whoever asks for them.
-   */
-  private static void ahead(Callable<?> reading) {
-    Thread thread = new Thread(new FutureTask<>(reading), "read ahead");
-    thread.setDaemon(true);
-    thread.start();
+    return args.length > 0 ? Cli.executed(clock, folders, args) : home(clock, folders);
   }
 
   private static void complain(String what) {

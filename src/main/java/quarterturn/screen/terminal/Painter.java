@@ -25,6 +25,11 @@ final class Painter {
     screen.startScreen();
   }
 
+  /** Makes Lanterna find out, once, where letters end and how numbers are written here. */
+  static void prepare() {
+    TextCharacter.fromString(" ");
+  }
+
   /**
    * Paints a canvas.
    *

@@ -68,6 +68,11 @@ public final class Surface implements AutoCloseable {
     painter = new Painter(bridge, settings.colour());
   }
 
+  /** Makes ready what is the same for every terminal; else the first to be opened waits for it. */
+  public static void prepare() {
+    Painter.prepare();
+  }
+
   /**
    * Takes over the terminal.
    *

@@ -22,6 +22,11 @@ public final class Journal extends EventFile<Event, Journal.Contents> {
           name -> "Go on with: " + Program.here().typed("resume " + name),
           Contents::new);
 
+  /** Makes ready how events are written; else the first session to be opened waits for it. */
+  public static void prepare() {
+    Objects.requireNonNull(FORMAT);
+  }
+
   /** The data of a journal's first line. */
   public record Header(String session, String procedure, int revision, String digest) {}
 
