@@ -18,18 +18,22 @@ public final class Listings {
   /** Every session, the newest first, and a line for everything that is none. */
   public static Listing of(List<IndexEntry> entries) {
     Set<String> own = new HashSet<>();
+    List<@Nullable String> stems = new ArrayList<>(entries.size());
     for (IndexEntry entry : entries) {
-      if (entry.session() != null && entry.session().equals(stem(entry))) {
+      String stem = stem(entry);
+      stems.add(stem);
+      if (entry.session() != null && entry.session().equals(stem)) {
         own.add(entry.session());
       }
     }
     List<Glance> sessions = new ArrayList<>();
     List<String> notRead = new ArrayList<>();
-    for (IndexEntry entry : entries) {
-      String why = why(entry, own);
+    for (int i = 0; i < entries.size(); i++) {
+      IndexEntry entry = entries.get(i);
+      String why = why(entry, stems.get(i), own);
       Glance glance = entry.glance();
       if (why == null && glance != null) {
-        sessions.add(glance.named(String.valueOf(stem(entry))));
+        sessions.add(glance.named(String.valueOf(stems.get(i))));
       } else if (entry.session() != null || !entry.file().startsWith(".")) {
         notRead.add(Strays.line(entry.file(), String.valueOf(why)));
       }
@@ -65,16 +69,16 @@ public final class Listings {
   /**
    * Why an entry is no session of its own, or null where it is one.
    *
+   * @param stem the name that it goes by, or null
    * @param own the names of the sessions that stand in files of their own names
    */
-  private static @Nullable String why(IndexEntry entry, Set<String> own) {
+  private static @Nullable String why(IndexEntry entry, @Nullable String stem, Set<String> own) {
     String session = entry.session();
     IndexStamp stamp = entry.stamp();
     if (session == null) {
       return entry.why();
     }
     boolean link = stamp != null && stamp.sort() == IndexStamp.Sort.LINK;
-    String stem = stem(entry);
     if (link || (!session.equals(stem) && own.contains(session))) {
       return (link ? "a link to session " : "a copy of session ") + session + "; its turns count";
     }
