@@ -1,6 +1,7 @@
 package quarterturn.command;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -8,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -16,7 +18,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import quarterturn.platform.UserFolders;
 import quarterturn.procedure.UnreadableException;
 import quarterturn.procedure.read.Shelf;
+import quarterturn.reckon.Reckon;
 import quarterturn.session.Program;
+import quarterturn.session.store.Sessions;
+import quarterturn.session.store.Store;
 
 /**
  * A command of the program as a shell and a manual need it, read from the command line itself.
@@ -67,8 +72,17 @@ public record CommandTree(
             shelf.procedures(),
             "KIND",
             shelf.rules().kinds().keySet().stream().sorted().toList());
-    UserFolders nobody = new UserFolders(Map.of(), "", Path.of("/nowhere").toString());
-    return of(Cli.line(Clock.systemUTC(), nobody, "--help"), List.of(), known);
+    Path nowhere = Path.of("/nowhere");
+    UserFolders nobody = new UserFolders(Map.of(), "", nowhere.toString());
+    Clock clock = Clock.systemUTC();
+    CommandLine line = Cli.line(clock, nobody, "--help");
+    // Its topics have a line of their own, made when they are asked for.
+    PrintWriter out = new PrintWriter(PrintWriter.nullWriter());
+    Sessions sessions = new Sessions(Store.at(nowhere), null, null, clock, Program.here());
+    CommandLine topics = Cli.answering(Reckon.line(out, out, sessions));
+    CommandLine reckon = Objects.requireNonNull(line.getSubcommands().get("reckon"));
+    topics.getSubcommands().forEach(reckon::addSubcommand);
+    return of(line, List.of(), known);
   }
 
   private static CommandTree of(

@@ -31,7 +31,7 @@ final class BashCompletion {
           for ((i = 1; i < COMP_CWORD; i++)); do
             next="${path:+$path }${COMP_WORDS[i]}"
             case $next in
-        PATHS    esac
+        @paths@    esac
           done
           if [[ $prev == "=" ]]; then
             prev=${COMP_WORDS[COMP_CWORD-2]}
@@ -39,16 +39,16 @@ final class BashCompletion {
             cur=
           fi
           case "$path $prev" in
-        VALUES  esac
+        @values@  esac
           case $path in
-        WORDS  esac
+        @words@  esac
           COMPREPLY=($(compgen -W "$words" -- "$cur"))
         }
         complete -o default -F _quarterturn quarterturn
         """
-        .replace("PATHS", paths)
-        .replace("VALUES", values)
-        .replace("WORDS", words);
+        .replace("@paths@", paths)
+        .replace("@values@", values)
+        .replace("@words@", words);
   }
 
   private static List<String> words(CommandTree one) {

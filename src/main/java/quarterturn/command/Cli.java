@@ -37,7 +37,6 @@ import quarterturn.unit.NotUnderstoodException;
 @Command(
     addMethodSubcommands = false,
     name = "quarterturn",
-    versionProvider = Cli.Version.class,
     description = {
       "Carries you through setting up a fretted string instrument, one safe turn at a time.",
       "Without a command it opens the home view: unfinished sessions, and what is due.",
@@ -108,7 +107,16 @@ public final class Cli extends Placed {
     line.registerConverter(Integer.class, Typed.INT);
     line.registerConverter(Long.class, Typed.LONG);
     line.registerConverter(Path.class, Typed.PATH);
+    Where where = new Where();
+    where.of(making.folders());
+    versions(line, where);
     return answering(line);
+  }
+
+  /** Has every command of a line tell the version in the same words. */
+  static void versions(CommandLine line, Where where) {
+    line.getCommandSpec().versionProvider(new Version(line, where));
+    line.getSubcommands().values().forEach(below -> versions(below, where));
   }
 
   /** Whether words can be read, and ask for no help, which tells of every command. */
@@ -280,15 +288,6 @@ public final class Cli extends Placed {
         where.of(folders);
       }
       return made;
-    }
-  }
-
-  /** The version as the jar states it. */
-  static final class Version implements CommandLine.IVersionProvider {
-    @Override
-    public String[] getVersion() {
-      @Nullable String version = Cli.class.getPackage().getImplementationVersion();
-      return new String[] {"quarterturn " + (version == null ? "unpackaged" : version)};
     }
   }
 

@@ -31,7 +31,8 @@ final class ReckonCommand implements Callable<Integer> {
   public Integer call() {
     CommandLine shell = spec.commandLine();
     Sessions sessions = where.sessions(Clock.systemUTC());
-    return Cli.answering(Reckon.line(shell.getOut(), shell.getErr(), sessions))
-        .execute(rest.toArray(String[]::new));
+    CommandLine topics = Cli.answering(Reckon.line(shell.getOut(), shell.getErr(), sessions));
+    Cli.versions(topics, where);
+    return topics.execute(rest.toArray(String[]::new));
   }
 }

@@ -87,6 +87,8 @@ class CommandFirstTest {
           --help due             | Usage: quarterturn [-hV]
           --data DATA --help due | Usage: quarterturn [-hV]
           --data DATA --version  | quarterturn unpackaged
+          start --version        | settings:
+          reckon frets --version | data:
           --data DATA nosuch     | is none of start
           --lines --data DATA    | "listed":[{"name":"start"
           --nosuch due           | there is no option

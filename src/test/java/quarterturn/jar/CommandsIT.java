@@ -76,7 +76,8 @@ class CommandsIT {
     assertThat(help.out()).contains("Exit status:");
     JarProcess.Ran version = JarProcess.run("", "--version");
     assertThat(version.status()).isEqualTo(0);
-    assertThat(version.out()).matches("quarterturn \\d+\\.\\d+\\.\\d+\\s*");
+    assertThat(version.out())
+        .matches("quarterturn \\d+\\.\\d+\\.\\d+\\RJava .+, .+ .+ .+\\Rdata: .+\\Rsettings: .+\\R");
   }
 
   @Test

@@ -1,16 +1,13 @@
 package quarterturn.command.data;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import quarterturn.command.place.Placed;
-import quarterturn.session.store.Settings;
-import quarterturn.session.store.Settings.Key;
+import quarterturn.command.place.Places;
 import quarterturn.session.store.archive.Bytes;
 import quarterturn.session.store.archive.DataFolder;
 import quarterturn.session.store.archive.Part;
@@ -35,26 +32,23 @@ final class DataWhere extends Placed {
       bytes += part(data, part, lines);
     }
     lines.add("size: " + Bytes.words(bytes));
-    lines.add("settings: " + settings());
-    lines.add("own: " + own());
+    lines.add("settings: " + places().settings());
+    lines.add("own: " + places().own());
     lines.add("lessons: each in the folder named for it; no list is kept");
     return print(lines.stream().map(Printable::of).toList());
   }
 
   private @Nullable Path data(List<String> lines) {
-    Path data;
+    lines.add("data: " + places().data());
     try {
-      data = where.knownData();
+      return where.knownData();
     } catch (NotUnderstoodException e) {
-      lines.add("data: unknown; " + e.getMessage());
       return null;
     }
-    lines.add(
-        "data: "
-            + (data == null
-                ? "unknown, since the settings are wrong; mend them, or say --data DIR"
-                : data.toAbsolutePath().normalize() + state(data, true)));
-    return data;
+  }
+
+  private Places places() {
+    return new Places(where);
   }
 
   private static long part(@Nullable Path data, Part part, List<String> lines) {
@@ -72,35 +66,5 @@ final class DataWhere extends Placed {
       lines.add(name + "unknown, since the folder can't be listed");
       return 0;
     }
-  }
-
-  private String settings() {
-    Path file = where.folders().settings();
-    if (file == null) {
-      return "none, since the home folder is unknown";
-    }
-    return file
-        + (where.settings().faults().isEmpty() ? state(file, false) : " (wrong: see settings)");
-  }
-
-  private String own() {
-    Settings settings = where.settings();
-    String typed = where.typed().get(Key.OWN);
-    String own = typed != null ? typed : settings.set().get(Key.OWN);
-    if (own == null) {
-      return "none";
-    }
-    return Path.of(own).toAbsolutePath().normalize() + state(Path.of(own), true);
-  }
-
-  /** What is to be said of a place, beside where it is. */
-  private static String state(Path place, boolean folder) {
-    if (Files.notExists(place, LinkOption.NOFOLLOW_LINKS)) {
-      return " (not there)";
-    }
-    if (folder ? !Files.isDirectory(place) : !Files.isRegularFile(place)) {
-      return folder ? " (no folder)" : " (no plain file)";
-    }
-    return Files.isReadable(place) ? "" : " (can't be read)";
   }
 }
