@@ -50,8 +50,7 @@ final class FishCompletion {
       words.append(name.startsWith("--") ? " -l " + name.substring(2) : " -s " + name.substring(1));
     }
     if (option.taking()) {
-      words.append(" -r");
-      words.append(option.path() ? " -F" : "");
+      words.append(option.path() ? " -r -F" : " -x");
       words.append(
           option.values().isEmpty() ? "" : " -a " + quoted(String.join(" ", option.values())));
     }
