@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -114,13 +115,18 @@ public final class TreeFile {
 
   /** A tree on its way into bytes. */
   private static final class Writing {
+    private final String own;
     private final Map<String, Integer> files = new LinkedHashMap<>();
     private final Map<String, Integer> texts = new LinkedHashMap<>();
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private final DataOutputStream out = new DataOutputStream(bytes);
 
-    Writing(String file) {
-      files.put(file, 0);
+    /**
+     * @param own the file that the tree is of, whose name is where it was read and is not kept
+     */
+    Writing(String own) {
+      this.own = own;
+      files.put(own, 0);
     }
 
     byte[] bytes(Node tree, byte[] yaml) throws IOException {
@@ -128,15 +134,15 @@ public final class TreeFile {
       byte[] pieces = bytes.toByteArray();
       bytes.reset();
       out.writeInt(sum(yaml));
-      list(files);
-      list(texts);
+      list(files.keySet().stream().map(file -> file.equals(own) ? "" : file).toList());
+      list(texts.keySet());
       out.write(pieces);
       return bytes.toByteArray();
     }
 
-    private void list(Map<String, Integer> all) throws IOException {
+    private void list(Collection<String> all) throws IOException {
       out.writeInt(all.size());
-      for (String text : all.keySet()) {
+      for (String text : all) {
         byte[] coded = text.getBytes(StandardCharsets.UTF_8);
         out.writeInt(coded.length);
         out.write(coded);
