@@ -58,11 +58,14 @@ public record UserFolders(Map<String, String> env, String osName, String userHom
    * @throws NotUnderstoodException where it is unknown
    */
   public Path home() {
-    if (userHome.isBlank() || userHome.equals("?")) {
+    // A user whom the system has no entry for, as in a container, may still have said it.
+    boolean unknown = userHome.isBlank() || userHome.equals("?");
+    String home = unknown ? env.getOrDefault("HOME", "") : userHome;
+    if (home.isBlank()) {
       throw new NotUnderstoodException(
           "the home folder is unknown", "name a data folder with --data DIR");
     }
-    return Path.of(userHome);
+    return Path.of(home);
   }
 
   private Platform system() {

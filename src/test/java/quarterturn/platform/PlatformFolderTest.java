@@ -84,4 +84,13 @@ class PlatformFolderTest {
       assertThat(e).hasMessageThat().contains("--data DIR");
     }
   }
+
+  /** POSIX: HOME is the path of the user's home directory. */
+  @Test
+  void aHomeThatTheSystemDoesNotKnowIsAsTheEnvironmentSays() {
+    Map<String, String> said = Map.of("HOME", "/work");
+    assertThat(data(said, "Linux", "?")).isEqualTo(Path.of("/work/.local/share/quarterturn"));
+    assertThat(data(said, "Linux", "/home/demo"))
+        .isEqualTo(Path.of("/home/demo/.local/share/quarterturn"));
+  }
 }
