@@ -32,6 +32,7 @@ class WordListTest {
   private static final List<Except> EXCEPT =
       List.of(
           new Except("(another|This) window|the window is closed", ".*java", "a terminal's"),
+          new Except("Windows", "README.md", "a system's name"),
           new Except("sunny windows", ".*results.yaml", "a house's"),
           new Except("a maple board", ".*MoistureTopic.java", "a plank"),
           new Except("a leaf passes|under a leaf|leaves of", ".*(FirstGap|Condition).java", "JSON"),
