@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -83,35 +83,34 @@ public final class Starts {
   private void measure(String... args) throws IOException, InterruptedException {
     int runs = Integer.parseInt(args.length > 2 ? args[2] : RUNS);
     List<Way> ways = ways(Path.of(args[0]), Path.of(args[1]));
-    Map<Way, double[]> ms = new LinkedHashMap<>();
+    double[][] ms = new double[ways.size()][runs];
     double[] mb = new double[ways.size()];
-    ways.forEach(way -> ms.put(way, new double[runs]));
-    for (int i = -1; i < runs; i++) {
-      for (Way way : ways) {
-        double[] took = took(way);
-        if (i >= 0) { // the first fills what the system keeps
-          ms.get(way)[i] = took[0];
-          mb[ways.indexOf(way)] = Math.max(mb[ways.indexOf(way)], took[1]);
+    for (int run = -1; run < runs; run++) {
+      for (int i = 0; i < ways.size(); i++) {
+        double[] took = took(ways.get(i));
+        if (run >= 0) { // the first fills what the system keeps
+          ms[i][run] = took[0];
+          mb[i] = Math.max(mb[i], took[1]);
         }
       }
     }
-    double bare = 0;
     System.out.printf("Medians of %d runs in turn, the least and most behind them.%n", runs);
-    for (Way way : ways) {
-      double[] sorted = ms.get(way);
-      Arrays.sort(sorted);
-      double median = sorted[runs / 2];
-      bare = bare == 0 ? median : bare;
+    for (double[] all : ms) {
+      Arrays.sort(all);
+    }
+    double bare = ms[0][runs / 2];
+    for (int i = 0; i < ways.size(); i++) {
+      double median = ms[i][runs / 2];
       System.out.printf(
           "%-24s %4.0f ms (%.0f to %.0f)  %4.1f times, at most %.1f %s  %3.0f MB%n",
-          way.name(),
+          ways.get(i).name(),
           median,
-          sorted[0],
-          sorted[runs - 1],
+          ms[i][0],
+          ms[i][runs - 1],
           median / bare,
-          way.times(),
-          median / bare <= way.times() ? "kept" : "BROKEN",
-          mb[ways.indexOf(way)]);
+          ways.get(i).times(),
+          median / bare <= ways.get(i).times() ? "kept" : "BROKEN",
+          mb[i]);
     }
     System.out.printf("Home by the launcher: at most %.0f MB.%n", MOST_MB);
     loaded(ways.get(1));
@@ -144,36 +143,47 @@ public final class Starts {
     }
   }
 
-  /** What a start loads, counted by where it comes from, and when the first of each came. */
+  /**
+   * Where the time of a start goes: the classes it loads, counted by where they belong, and the
+   * time from each to the next.
+   */
   private void loaded(Way way) throws IOException, InterruptedException {
     Path log = Files.createTempFile("starts", ".log");
     List<String> command = new ArrayList<>(way.command());
     command.add(1, "-Xlog:class+load:file=" + log);
     took(new Way(way.name(), command, way.shows(), 0));
-    Map<String, Integer> counts = new TreeMap<>();
-    Map<String, String> first = new LinkedHashMap<>();
-    int archived = 0;
+    Map<String, Room> rooms = new TreeMap<>();
+    Room archived = new Room();
+    Room last = archived;
+    double before = 0;
     for (String line : Files.readAllLines(log)) {
       Matcher found = LOADED.matcher(line);
-      boolean loads = found.find();
-      if (loads && found.group(3).startsWith("shared")) {
-        archived++;
-      } else if (loads) {
-        String room = room(found.group(2));
-        counts.merge(room, 1, Integer::sum);
-        first.putIfAbsent(room, found.group(1));
+      if (found.find()) {
+        double now = Double.parseDouble(found.group(1));
+        last.seconds += now - before;
+        before = now;
+        boolean shared = found.group(3).startsWith("shared");
+        last = shared ? archived : rooms.computeIfAbsent(room(found.group(2)), room -> new Room());
+        last.classes++;
       }
     }
     Files.delete(log);
-    System.out.printf("%s: %d classes from an archive, and not from one:%n", way.name(), archived);
-    counts.entrySet().stream()
-        .sorted(Map.Entry.<String, Integer>comparingByValue().reversed())
+    System.out.printf("%s, with a log of its classes (and what each led to):%n", way.name());
+    archived.print("from Java's own archive");
+    rooms.entrySet().stream()
+        .sorted(Comparator.comparing(entry -> -entry.getValue().seconds))
         .limit(30)
-        .forEach(
-            one ->
-                System.out.printf(
-                    "%5d  %-36s the first after %s s%n",
-                    one.getValue(), one.getKey(), first.get(one.getKey())));
+        .forEach(entry -> entry.getValue().print(entry.getKey()));
+  }
+
+  /** Classes that belong together, and the time from each to the next that was loaded. */
+  private static final class Room {
+    int classes;
+    double seconds;
+
+    void print(String name) {
+      System.out.printf("%5d classes %5.0f ms  %s%n", classes, 1000 * seconds, name);
+    }
   }
 
   private static String room(String type) {
