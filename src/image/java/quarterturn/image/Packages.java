@@ -70,6 +70,9 @@ final class Packages {
     copy(image.resolve("bin"), lib.resolve("bin"));
     copy(image.resolve("runtime"), lib.resolve("runtime"));
     copy(image.resolve("share"), usr.resolve("share"));
+    // Debian's zsh looks for what packages bring in a folder of its own.
+    Path zsh = usr.resolve("share/zsh");
+    Files.move(zsh.resolve("site-functions"), zsh.resolve("vendor-completions"));
     Path license = usr.resolve("share/doc/quarterturn/LICENSE");
     Files.move(license, license.resolveSibling("copyright"));
     Files.createSymbolicLink(

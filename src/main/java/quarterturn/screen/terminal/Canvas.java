@@ -161,11 +161,21 @@ public final class Canvas {
 
   /** How many cells a code point takes; one that is replaced takes one. */
   public static int cells(int codePoint) {
+    if (codePoint >= ' ' && codePoint <= '~') {
+      return 1;
+    }
     return Printable.shown(codePoint) ? Math.max(0, WCWidth.wcwidth(codePoint)) : 1;
   }
 
   /** How many cells a line takes. */
   public static int cells(String text) {
-    return text.codePoints().map(Canvas::cells).sum();
+    int cells = 0;
+    int next = 0;
+    while (next < text.length()) {
+      int codePoint = text.codePointAt(next);
+      cells += cells(codePoint);
+      next += Character.charCount(codePoint);
+    }
+    return cells;
   }
 }

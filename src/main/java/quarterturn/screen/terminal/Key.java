@@ -5,7 +5,18 @@ import quarterturn.unit.Pasted;
 /** A key that was pressed. */
 public sealed interface Key {
   /** A key that types a character. */
-  record Typed(int codePoint) implements Key {}
+  record Typed(int codePoint) implements Key {
+    /** As every record's; said, since the first key would wait until that is linked. */
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Typed typed && typed.codePoint == codePoint;
+    }
+
+    @Override
+    public int hashCode() {
+      return codePoint;
+    }
+  }
 
   /** Text that was pasted; no key, whatever stands in it. */
   record Paste(Pasted pasted) implements Key {}

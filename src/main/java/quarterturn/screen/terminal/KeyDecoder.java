@@ -26,11 +26,14 @@ final class KeyDecoder {
   private static final List<String> FUNCTIONS =
       List.of("11", "12", "13", "14", "15", "17", "18", "19", "20", "21", "23", "24");
 
-  /** A key's sequence: no numbers, or few, and nothing else between its beginning and its end. */
-  private static final Pattern KEY = Pattern.compile("\u001b[\\[O][0-9;]*[A-Z~]|\u001b\\[\\[[A-E]");
+  /** Made when the first such key is pressed. */
+  private static final class Sequences {
+    /** A key's sequence: no numbers, or few, and nothing else between its beginning and its end. */
+    static final Pattern KEY = Pattern.compile("\u001b[\\[O][0-9;]*[A-Z~]|\u001b\\[\\[[A-E]");
 
-  /** F1 to F4 with Shift, Alt or Ctrl; with other numbers it tells where the cursor is. */
-  private static final Pattern MODIFIED = Pattern.compile("\u001b.(1;\\d)?[PQS]|\u001b.R");
+    /** F1 to F4 with Shift, Alt or Ctrl; with other numbers it tells where the cursor is. */
+    static final Pattern MODIFIED = Pattern.compile("\u001b.(1;\\d)?[PQS]|\u001b.R");
+  }
 
   private final StringBuilder held = new StringBuilder();
   private final StringBuilder paste = new StringBuilder();
@@ -97,7 +100,7 @@ final class KeyDecoder {
       pasting = true;
       return List.of();
     }
-    Key key = KEY.matcher(sequence).matches() ? key(sequence) : null;
+    Key key = Sequences.KEY.matcher(sequence).matches() ? key(sequence) : null;
     return key == null ? List.of() : List.of(key);
   }
 
@@ -215,7 +218,7 @@ final class KeyDecoder {
       case 'F' -> Key.Named.END;
       case 'M' -> s.charAt(1) == 'O' ? Key.Named.ENTER : null;
       case 'P', 'Q', 'R', 'S' ->
-          MODIFIED.matcher(s).matches() ? new Key.Function(last - 'P' + 1) : null;
+          Sequences.MODIFIED.matcher(s).matches() ? new Key.Function(last - 'P' + 1) : null;
       case 'Z' -> Key.Named.BACK_TAB;
       case '~' -> numbered(s.substring(2, s.length() - 1).replaceAll(";.*", ""));
       default -> null;

@@ -10,16 +10,34 @@ public final class Wrap {
   /** Lines of at most {@code width} cells; line breaks in the text are kept. */
   public static List<String> lines(String text, int width) {
     List<String> out = new ArrayList<>();
-    for (String paragraph : text.split("\\R", -1)) {
-      paragraph(paragraph.strip(), Math.max(1, width), out);
+    int from = 0;
+    while (from <= text.length()) {
+      int to = from;
+      while (to < text.length() && !breaks(text.charAt(to))) {
+        to++;
+      }
+      paragraph(text.substring(from, to).strip(), Math.max(1, width), out);
+      from = to + (text.startsWith("\r\n", to) ? 2 : 1);
     }
     return out;
+  }
+
+  /** Whether a character ends a line, as the Unicode Standard, section 5.8, has it. */
+  private static boolean breaks(char c) {
+    return (c >= '\n' && c <= '\r') || c == '\u0085' || c == '\u2028' || c == '\u2029';
   }
 
   private static void paragraph(String text, int width, List<String> out) {
     StringBuilder line = new StringBuilder();
     int used = 0;
-    for (String word : text.split(" +", -1)) {
+    int next = 0;
+    while (next <= text.length()) {
+      int blank = text.indexOf(' ', next);
+      String word = text.substring(next, blank < 0 ? text.length() : blank);
+      next += word.length() + 1;
+      while (next < text.length() && text.charAt(next) == ' ') {
+        next++;
+      }
       int wide = Canvas.cells(word);
       if (used > 0 && used + 1 + wide > width) {
         out.add(line.toString());

@@ -23,7 +23,8 @@ public final class Dues {
    */
   private static final Instant FIRST = Instant.EPOCH;
 
-  private static final Instant LAST = Instant.parse("9999-01-01T00:00:00Z");
+  /** The beginning of the year 9999; a text of it would have to be read at every start. */
+  private static final Instant LAST = Instant.ofEpochSecond(253_370_764_800L);
 
   private static final int MOST = 5;
 
