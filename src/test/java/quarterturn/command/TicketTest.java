@@ -23,7 +23,7 @@ class TicketTest {
   void anInstrument() throws Exception {
     shop = new Shop(folder);
     run("", "instrument", "add", "blue", "--kind", "bass-34", "--style", "medium");
-    run("", "instrument", "edit", "blue", "--ticket", "4711", "--customer", "R. Invented");
+    run("", "instrument", "edit", "blue", "--ticket", "W-4711", "--customer", "R. Invented");
   }
 
   private String run(String in, String... args) {
@@ -54,10 +54,10 @@ class TicketTest {
   @Test
   void noSessionHoldsThem() throws Exception {
     LeftOff.settling(shop, "blue");
-    assertThat(holding("4711")).containsExactly("instruments/blue.yaml");
+    assertThat(holding("W-4711")).containsExactly("instruments/blue.yaml");
     assertThat(holding("R. Invented")).containsExactly("instruments/blue.yaml");
-    assertThat(run("", "instrument", "show", "blue")).containsMatch("Ticket: +4711");
-    assertThat(run("quit\n", "--plain")).contains("blue, ticket 4711");
+    assertThat(run("", "instrument", "show", "blue")).containsMatch("Ticket: +W-4711");
+    assertThat(run("quit\n", "--plain")).contains("blue, ticket W-4711");
     assertThat(run("quit\n", "--plain")).doesNotContain("R. Invented");
   }
 
@@ -65,12 +65,13 @@ class TicketTest {
   void theyAreForgottenAfterOneQuestion() throws Exception {
     String session = LeftOff.begun(shop, "blue");
     String kept = run("no\n", "instrument", "forget", "blue");
-    assertThat(kept).contains("This is removed from its file: ticket 4711, customer R. Invented.");
-    assertThat(holding("4711")).hasSize(1);
+    assertThat(kept)
+        .contains("This is removed from its file: ticket W-4711, customer R. Invented.");
+    assertThat(holding("W-4711")).hasSize(1);
     String gone = run("yes\n", "instrument", "forget", "blue");
-    assertThat(gone).contains("Removed from blue: ticket 4711, customer R. Invented.");
+    assertThat(gone).contains("Removed from blue: ticket W-4711, customer R. Invented.");
     assertThat(gone).contains("The instrument, its sessions and its turns stay");
-    assertThat(holding("4711")).isEmpty();
+    assertThat(holding("W-4711")).isEmpty();
     assertThat(holding("R. Invented")).isEmpty();
     assertThat(run("", "log", "show", session)).contains(session);
     assertThat(run("", "instrument", "forget", "blue"))
@@ -107,7 +108,7 @@ class TicketTest {
   @Test
   void aTicketByHandMayBeANumber() throws Exception {
     Path file = folder.resolve("instruments/blue.yaml");
-    Files.writeString(file, Files.readString(file).replace("\"4711\"", "4711"));
+    Files.writeString(file, Files.readString(file).replace("\"W-4711\"", "4711"));
     assertThat(shop.store().tickets()).containsExactly("blue", "4711");
   }
 
