@@ -9,6 +9,7 @@ import java.util.Enumeration;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.spi.ToolProvider;
+import org.jline.nativ.OSInfo;
 
 /** A Java with the program in it and little beside. */
 final class OwnJava {
@@ -25,9 +26,6 @@ final class OwnJava {
         exports quarterturn;
       }
       """;
-
-  /** The program's call into the system, beside whatever else the jar has for other systems. */
-  private static final String NATIVE = "org/jline/nativ/Linux/x86_64/libjlinenative.so";
 
   private OwnJava() {}
 
@@ -68,9 +66,12 @@ final class OwnJava {
         "--no-man-pages",
         "--output",
         to);
-    Path called = classes.resolve(NATIVE);
+    // Else it would be unpacked at every start.
+    String library = System.mapLibraryName("jlinenative");
+    String here = "org/jline/nativ/" + OSInfo.getNativeLibFolderPathForCurrentOS();
+    Path called = classes.resolve(here).resolve(library);
     if (Files.exists(called)) {
-      Files.copy(called, to.resolve("lib").resolve(called.getFileName()));
+      Files.copy(called, to.resolve("lib").resolve(library));
     }
     return to;
   }

@@ -104,9 +104,9 @@ public final class Cli extends Placed {
       line.addSubcommand(new CommandLine(type(command), making));
     }
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.registerConverter(Integer.class, Typed.INT);
-    line.registerConverter(Long.class, Typed.LONG);
-    line.registerConverter(Path.class, Typed.PATH);
+    line.registerConverter(Integer.class, typed -> (int) whole(typed, 9));
+    line.registerConverter(Long.class, typed -> whole(typed, 18));
+    line.registerConverter(Path.class, Cli::path);
     Where where = new Where();
     where.of(making.folders());
     versions(line, where);
@@ -226,30 +226,6 @@ public final class Cli extends Placed {
     public int execute(CommandLine.ParseResult parsed) {
       return ran(parsed);
     }
-  }
-
-  private static final class Typed {
-    static final CommandLine.ITypeConverter<Integer> INT =
-        new CommandLine.ITypeConverter<>() {
-          @Override
-          public Integer convert(String typed) {
-            return (int) whole(typed, 9);
-          }
-        };
-    static final CommandLine.ITypeConverter<Long> LONG =
-        new CommandLine.ITypeConverter<>() {
-          @Override
-          public Long convert(String typed) {
-            return whole(typed, 18);
-          }
-        };
-    static final CommandLine.ITypeConverter<Path> PATH =
-        new CommandLine.ITypeConverter<>() {
-          @Override
-          public Path convert(String typed) {
-            return path(typed);
-          }
-        };
   }
 
   /** Runs what was typed; also where that is help, which may have nobody to read it. */

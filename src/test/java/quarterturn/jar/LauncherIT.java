@@ -71,6 +71,14 @@ class LauncherIT {
   }
 
   @Test
+  void aShellMayNameItWithoutItsFolder() throws Exception {
+    withJar();
+    Ran ran = sh("cd 'a place/bin' && sh quarterturn due --data none", Map.of("LC_ALL", "C.UTF-8"));
+    assertThat(ran.err()).isEqualTo("quarterturn: none is new: nothing is kept there yet\n");
+    assertThat(ran.out()).isEqualTo("Nothing is due.\n");
+  }
+
+  @Test
   void whatIsNotThereIsSaidInOneLine() throws Exception {
     Ran jar = sh("./run --help", Map.of());
     assertThat(jar.status()).isEqualTo(2);
